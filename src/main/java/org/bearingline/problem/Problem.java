@@ -31,6 +31,11 @@ public final class Problem extends RuntimeException {
     return place;
   }
 
+  /** The same problem at another place: for callers who know where the words were written. */
+  public Problem at(Place other) {
+    return new Problem(other, getMessage(), this);
+  }
+
   /** The sentence with its place in front, as shown on standard error. */
   public String spoken() {
     String at = place.words();
