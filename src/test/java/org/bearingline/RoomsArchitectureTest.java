@@ -214,6 +214,7 @@ class RoomsArchitectureTest {
     onlyIn(
         "java.awt..",
         "geometry and files need no screen",
+        "export.font",
         "export.png",
         "export.svg",
         "export.pdf");

@@ -1,6 +1,7 @@
 package org.bearingline.drawing;
 
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import org.bearingline.outline.Bounds;
 
@@ -9,16 +10,48 @@ import org.bearingline.outline.Bounds;
  *
  * @param title the part's name and measures in a few words
  * @param layers in the order of {@link LayerName}, each name at most once
+ * @param enlargement how many times larger than usual lettering, arrow heads, line widths and
+ *     dashes are drawn, at least 1: a full-size drawing has 1; one that will be seen reduced, such
+ *     as a preview, has more, so that it stays legible
  */
-public record Drawing(String title, List<Layer> layers) {
+public record Drawing(String title, List<Layer> layers, double enlargement) {
+
+  /** Usual height of lettering, as the em of the font, in mm. */
+  public static final double TEXT_HEIGHT = 4;
+
+  /** Narrowest share of a picture's longer side that lettering may have and still be read. */
+  private static final double LEGIBLE_SHARE = 1 / 80.0;
 
   public Drawing {
+    Objects.requireNonNull(title);
+    if (!(enlargement >= 1) || !Double.isFinite(enlargement)) {
+      throw new IllegalArgumentException("an enlargement is at least 1, got " + enlargement);
+    }
     layers = List.copyOf(layers);
     for (int i = 1; i < layers.size(); i++) {
       if (layers.get(i - 1).name().compareTo(layers.get(i).name()) >= 0) {
         throw new IllegalArgumentException("layers come in the order of their names, each once");
       }
     }
+  }
+
+  /** A full-size drawing. */
+  public Drawing(String title, List<Layer> layers) {
+    this(title, layers, 1);
+  }
+
+  /**
+   * The enlargement with which lettering can be read in a picture a hand or a screen wide that
+   * shows the whole of {@code box}.
+   */
+  public static double enlargementFor(Bounds box) {
+    double side = Math.max(box.width(), box.height());
+    return Math.max(1, side * LEGIBLE_SHARE / TEXT_HEIGHT);
+  }
+
+  /** Height of this drawing's usual lettering in mm, enlarged. */
+  public double textHeight() {
+    return TEXT_HEIGHT * enlargement;
   }
 
   public Optional<Layer> layer(LayerName name) {

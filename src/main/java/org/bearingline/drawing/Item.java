@@ -53,13 +53,13 @@ public sealed interface Item {
    *
    * @param at the anchor
    * @param text one line
-   * @param height height of the capitals' em box in mm
+   * @param height size of the font, its em, in mm; capitals are about 0.7 of it
    * @param degrees counter-clockwise turn of the base line
    * @param anchor which point of the line of text stands on {@code at}
    */
   record Text(Point at, String text, double height, double degrees, Anchor anchor) implements Item {
 
-    /** Horizontal place of the anchor; the text is centred on it vertically. */
+    /** Horizontal place of the anchor; capitals are centred on it vertically. */
     public enum Anchor {
       START,
       MIDDLE,

@@ -1,0 +1,2 @@
+/** Full-size SVG, built as a document tree with Batik. */
+package org.bearingline.export.svg;
