@@ -1,5 +1,8 @@
 package org.bearingline.kit;
 
+import org.bearingline.problem.Place;
+import org.bearingline.problem.Problem;
+
 /**
  * The cutting cylinder of a bit.
  *
@@ -7,9 +10,11 @@ package org.bearingline.kit;
  */
 public record Cutter(double diameter) {
 
+  /** Fails with a {@link Problem} on a diameter of 0, below 0, or without bound. */
   public Cutter {
     if (!(diameter > 0) || !Double.isFinite(diameter)) {
-      throw new IllegalArgumentException("a cutter has a positive diameter, got " + diameter);
+      throw new Problem(
+          Place.field("bit"), "a bit needs a diameter above 0; give its cutting diameter");
     }
   }
 

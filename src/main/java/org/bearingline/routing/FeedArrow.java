@@ -1,0 +1,12 @@
+package org.bearingline.routing;
+
+import org.bearingline.outline.Point;
+
+/**
+ * The direction to feed a hand-held router, seen from above.
+ *
+ * @param at where the cutter's centre is
+ * @param degrees direction of feed, counter-clockwise from x
+ * @param edge {@link Template#OUTSIDE_EDGE} or the cavity's name
+ */
+public record FeedArrow(Point at, double degrees, String edge) {}

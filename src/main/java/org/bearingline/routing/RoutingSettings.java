@@ -1,0 +1,69 @@
+package org.bearingline.routing;
+
+import java.util.Objects;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.bearingline.kit.Cutter;
+import org.bearingline.kit.Follower;
+import org.bearingline.kit.SawBlade;
+
+/**
+ * What the maker chooses for one part; lengths in mm.
+ *
+ * @param cutter the bit's cutting cylinder
+ * @param follower what rides the template
+ * @param allowance wood left outside the line for the bit to take, more than 0
+ * @param blade the saw for the rough line; empty where the blade's turn does not matter
+ * @param runOut how far the template goes on past the ends of the work, 0 or more
+ * @param margin how far the template reaches behind sawn edges, 0 or more
+ * @param minimumWidth narrowest bridge of template material that is still stiff
+ * @param thickness of the stock, for the passes; empty where not known
+ */
+public record RoutingSettings(
+    Cutter cutter,
+    Follower follower,
+    double allowance,
+    Optional<SawBlade> blade,
+    double runOut,
+    double margin,
+    double minimumWidth,
+    OptionalDouble thickness) {
+
+  public RoutingSettings {
+    Objects.requireNonNull(cutter);
+    Objects.requireNonNull(follower);
+    Objects.requireNonNull(blade);
+    Objects.requireNonNull(thickness);
+  }
+
+  /** The usual choices for a bit and what it follows. */
+  public static RoutingSettings usual(Cutter cutter, Follower follower) {
+    return new RoutingSettings(
+        cutter, follower, 25.4 / 16, Optional.empty(), 40, 40, 10, OptionalDouble.empty());
+  }
+
+  public RoutingSettings withAllowance(double mm) {
+    return new RoutingSettings(
+        cutter, follower, mm, blade, runOut, margin, minimumWidth, thickness);
+  }
+
+  public RoutingSettings withBlade(SawBlade saw) {
+    return new RoutingSettings(
+        cutter, follower, allowance, Optional.of(saw), runOut, margin, minimumWidth, thickness);
+  }
+
+  public RoutingSettings withRunOut(double mm) {
+    return new RoutingSettings(
+        cutter, follower, allowance, blade, mm, margin, minimumWidth, thickness);
+  }
+
+  public RoutingSettings withMargin(double mm) {
+    return new RoutingSettings(
+        cutter, follower, allowance, blade, runOut, mm, minimumWidth, thickness);
+  }
+
+  public RoutingSettings withThickness(double mm) {
+    return new RoutingSettings(
+        cutter, follower, allowance, blade, runOut, margin, minimumWidth, OptionalDouble.of(mm));
+  }
+}
