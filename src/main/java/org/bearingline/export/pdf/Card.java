@@ -1,0 +1,52 @@
+package org.bearingline.export.pdf;
+
+import java.util.List;
+import org.bearingline.drawing.Drawing;
+import org.bearingline.drawing.sheet.Paper;
+
+/**
+ * What the card for the shop wall says.
+ *
+ * @param title the part
+ * @param subtitle its measures, bit and follower in a few words
+ * @param picture drawn to fit, with its dimensions and labels
+ * @param sections in reading order
+ * @param cautions sentences, set apart
+ * @param paper the paper the sheets are printed on; the card takes Letter or A4 after it
+ */
+public record Card(
+    String title,
+    String subtitle,
+    Drawing picture,
+    List<Section> sections,
+    List<String> cautions,
+    Paper paper) {
+
+  public Card {
+    sections = List.copyOf(sections);
+    cautions = List.copyOf(cautions);
+  }
+
+  /**
+   * A heading with what stands under it.
+   *
+   * @param heading a few words
+   * @param lines paragraphs, each wrapped as needed
+   * @param rows a table under the paragraphs; the first row heads the columns; may be empty
+   */
+  public record Section(String heading, List<String> lines, List<List<String>> rows) {
+
+    public Section {
+      lines = List.copyOf(lines);
+      rows = rows.stream().map(List::copyOf).toList();
+    }
+
+    public static Section of(String heading, List<String> lines) {
+      return new Section(heading, lines, List.of());
+    }
+
+    public static Section table(String heading, List<List<String>> rows) {
+      return new Section(heading, List.of(), rows);
+    }
+  }
+}
