@@ -1,0 +1,40 @@
+package org.bearingline.cli;
+
+import java.io.FileDescriptor;
+import java.io.FileOutputStream;
+import java.io.PrintWriter;
+import java.nio.charset.StandardCharsets;
+import picocli.CommandLine;
+
+/** The program's door: runs one command and ends with its exit status. */
+public final class Main {
+
+  private Main() {}
+
+  public static void main(String[] args) {
+    // Written straight to the descriptors: the platform's charset must not spoil ″ or °.
+    PrintWriter out = writer(FileDescriptor.out);
+    PrintWriter err = writer(FileDescriptor.err);
+    int status = run(args, out, err);
+    out.flush();
+    err.flush();
+    System.exit(status);
+  }
+
+  /**
+   * Runs one command in this process.
+   *
+   * @return 0 done, 1 done but something cannot be reached ({@code reach} only), 2 the input is
+   *     wrong
+   */
+  public static int run(String[] args, PrintWriter out, PrintWriter err) {
+    CommandLine line = CommandTree.forArguments(args);
+    line.setOut(out);
+    line.setErr(err);
+    return line.execute(args);
+  }
+
+  private static PrintWriter writer(FileDescriptor descriptor) {
+    return new PrintWriter(new FileOutputStream(descriptor), false, StandardCharsets.UTF_8);
+  }
+}

@@ -1,0 +1,23 @@
+package org.bearingline.cli;
+
+import picocli.CommandLine.Option;
+
+/** What the sheets are printed on. */
+final class PaperOptions {
+
+  @Option(
+      names = "--paper",
+      paramLabel = "SIZE",
+      description =
+          "A4, A3, A2, A1, A0, Letter, Legal, Tabloid, ANSI-C, ANSI-D, ANSI-E, 11inx17in,"
+              + " roll:24in (default: Letter, or A4 with --units mm)")
+  String paper;
+
+  @Option(
+      names = "--printed",
+      paramLabel = "X,Y",
+      description =
+          "what the two 100 mm bars of an earlier print measured, as in 99.4,99.8; the next print"
+              + " is corrected")
+  String printed;
+}

@@ -1,0 +1,47 @@
+package org.bearingline.cli;
+
+import java.io.PrintWriter;
+import java.util.List;
+import org.bearingline.problem.Problem;
+import picocli.CommandLine;
+
+/** Turns what went wrong into one sentence on standard error and exit status 2. */
+final class ProblemHandler {
+
+  static final int INPUT_IS_WRONG = 2;
+
+  /** A defect of the program, told apart from the user's mistakes. */
+  static final int DEFECT = 70;
+
+  private ProblemHandler() {}
+
+  static int onFailure(Exception failure, CommandLine line, CommandLine.ParseResult parsed)
+      throws Exception {
+    if (failure instanceof Problem problem) {
+      return say(line, problem.spoken());
+    }
+    PrintWriter err = line.getErr();
+    err.println("bearingline: a defect in the program, please report it with the command used:");
+    failure.printStackTrace(err);
+    return DEFECT;
+  }
+
+  static int onWrongOption(CommandLine.ParameterException failure, String[] args) {
+    CommandLine line = failure.getCommandLine();
+    if (failure.getCause() instanceof Problem problem) {
+      return say(line, problem.spoken());
+    }
+    List<String> near =
+        failure instanceof CommandLine.UnmatchedArgumentException unmatched
+            ? unmatched.getSuggestions()
+            : List.of();
+    String hint = near.isEmpty() ? "" : "; did you mean " + String.join(" or ", near) + "?";
+    String help = line.getCommandSpec().qualifiedName() + " --help";
+    return say(line, failure.getMessage() + hint + " (see " + help + ")");
+  }
+
+  private static int say(CommandLine line, String sentence) {
+    line.getErr().println(line.getColorScheme().errorText("bearingline: ").toString() + sentence);
+    return INPUT_IS_WRONG;
+  }
+}

@@ -1,0 +1,179 @@
+package org.bearingline.job;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import org.bearingline.export.pdf.Card;
+import org.bearingline.kit.SpeedTable;
+import org.bearingline.length.Length;
+import org.bearingline.length.Units;
+import org.bearingline.routing.Leftover;
+import org.bearingline.routing.Passes;
+import org.bearingline.routing.RoughLine;
+import org.bearingline.routing.RoutingResult;
+import org.bearingline.routing.Template;
+
+/** Says on paper what the maker needs to know of one part. */
+final class Cards {
+
+  private Cards() {}
+
+  static Card card(WorkedPart worked, Units units) {
+    RoutingResult result = worked.result();
+    List<Card.Section> sections = new ArrayList<>();
+    sections.add(tool(worked, units));
+    sections.add(reach(result, units));
+    result.roughLine().ifPresent(line -> sections.add(saw(line, units)));
+    result.passes().ifPresent(passes -> sections.add(passes(passes, units)));
+    sections.add(feed(result));
+    sections.add(measures(worked));
+    if (!result.part().notes().isEmpty()) {
+      sections.add(Card.Section.of("Notes", result.part().notes()));
+    }
+    int quantity = worked.order().quantity();
+    return new Card(
+        worked.order().name() + (quantity > 1 ? " × " + quantity : ""),
+        result.part().about(),
+        Plate.of(worked).get(0).picture(units),
+        sections,
+        result.cautions(),
+        Settings.paper(worked.order().wishes()).paper());
+  }
+
+  private static Card.Section tool(WorkedPart worked, Units units) {
+    RoutingResult result = worked.result();
+    List<String> lines = new ArrayList<>();
+    lines.add(Words.tool(result.settings().cutter(), result.settings().follower(), units) + ".");
+    for (Template template : result.templates()) {
+      lines.add(template.title() + ": " + offset(template, units));
+      lines.addAll(template.notes());
+    }
+    SpeedTable.ceiling(result.settings().cutter().diameter())
+        .ifPresent(speed -> lines.add("Bit speed: no more than " + speed + " rev/min."));
+    result
+        .proof()
+        .ifPresent(
+            proof ->
+                lines.add(
+                    "Played forward, the template is "
+                        + LayoutWords.proof(proof.maxDeviation(), units)
+                        + "."));
+    return Card.Section.of("Bit and template", lines);
+  }
+
+  private static String offset(Template template, Units units) {
+    double offset = template.offset();
+    if (Math.abs(offset) < 1e-9) {
+      return "its edge is the part's own line.";
+    }
+    String distance = Length.print(Math.abs(offset), units);
+    return offset < 0
+        ? "its edge lies " + distance + " inside the part's line (openings that much larger)."
+        : "its edge lies " + distance + " outside the part's line (openings that much smaller).";
+  }
+
+  private static Card.Section reach(RoutingResult result, Units units) {
+    List<String> lines = new ArrayList<>();
+    lines.add(capital(ReachWords.largest(result.largestCutter(), units)));
+    if (!result.bits().isEmpty()) {
+      List<String> sizes = new ArrayList<>();
+      for (var bit : result.bits()) {
+        String size = Length.print(bit.diameter(), units);
+        if (!sizes.contains(size)) {
+          sizes.add(size);
+        }
+      }
+      lines.add("Bits of the kit that leave nothing: " + String.join(", ", sizes) + ".");
+    }
+    if (result.reach().leftovers().isEmpty()) {
+      lines.add("This bit leaves nothing.");
+      return Card.Section.of("Reach", lines);
+    }
+    lines.add("Pare these by hand, or change to a thinner bit:");
+    List<List<String>> rows = new ArrayList<>();
+    rows.add(List.of("no.", "where", "depth", "inside radius"));
+    for (Leftover leftover : result.reach().leftovers()) {
+      rows.add(
+          List.of(
+              String.valueOf(leftover.number()),
+              leftover.kind().word(),
+              Length.print(leftover.depth(), units),
+              leftover.insideRadius() == 0
+                  ? "sharp"
+                  : Length.print(leftover.insideRadius(), units)));
+    }
+    return new Card.Section("Reach", lines, rows);
+  }
+
+  private static Card.Section saw(RoughLine line, Units units) {
+    List<String> lines = new ArrayList<>();
+    String blade =
+        line.blade()
+            .map(
+                saw ->
+                    " with a "
+                        + Length.print(saw.width(), units)
+                        + " blade (turns down to R "
+                        + Length.print(saw.smallestRadius(), units)
+                        + ")")
+            .orElse("");
+    lines.add(
+        "Saw to the rough line"
+            + blade
+            + ": at least "
+            + Length.print(line.allowance(), units)
+            + " stays for the bit.");
+    for (RoughLine.Bridge bridge : line.bridged()) {
+      lines.add(
+          "The saw passes over hollow "
+              + bridge.number()
+              + ": the bit takes up to "
+              + Length.print(line.allowance() + bridge.extraDepth(), units)
+              + " there; nibble it or take light cuts.");
+    }
+    lines.addAll(line.notes());
+    return Card.Section.of("Rough line", lines);
+  }
+
+  private static Card.Section passes(Passes passes, Units units) {
+    List<String> depths = new ArrayList<>();
+    for (double depth : passes.depths()) {
+      depths.add(Length.print(depth, units));
+    }
+    return Card.Section.of(
+        "Depth of the passes",
+        List.of(String.join(", ", depths) + " below the face.", passes.rule()));
+  }
+
+  private static Card.Section feed(RoutingResult result) {
+    return Card.Section.of(
+        "Feed",
+        List.of(
+            "Router in the hands, seen from above: " + FeedWords.handHeld(result.part()) + ".",
+            "Router table: the work goes past the bit the other way round."));
+  }
+
+  private static Card.Section measures(WorkedPart worked) {
+    List<List<String>> rows = new ArrayList<>();
+    rows.add(List.of("measure", "value"));
+    for (Map.Entry<String, String> measure : worked.order().shape().settings().entrySet()) {
+      rows.add(List.of(measure.getKey(), measure.getValue()));
+    }
+    return Card.Section.table("Measures", rows);
+  }
+
+  private static String capital(String sentence) {
+    return sentence.substring(0, 1).toUpperCase(java.util.Locale.ROOT) + sentence.substring(1);
+  }
+
+  /** Short sentences for the foot of each sheet. */
+  static List<String> sheetNotes(WorkedPart worked, Units units) {
+    RoutingResult result = worked.result();
+    return List.of(
+        "For a "
+            + Words.tool(result.settings().cutter(), result.settings().follower(), units)
+            + ".",
+        "Print at 100 %, not fitted to the page, and measure the bars before gluing.",
+        "Work to the template edge; the waste lies outside the plate and inside its openings.");
+  }
+}

@@ -1,0 +1,184 @@
+package org.bearingline.job;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.Set;
+import java.util.regex.Pattern;
+import org.bearingline.length.Length;
+import org.bearingline.length.Units;
+import org.bearingline.problem.Problem;
+import org.bearingline.yaml.YamlNode;
+
+/**
+ * A job as written: a piece of furniture and its parts. Shapes are named, not yet read.
+ *
+ * @param name of the piece
+ * @param general what holds for every part that does not say otherwise
+ * @param parts in the file's order
+ */
+record JobFile(String name, Wishes general, List<Entry> parts) {
+
+  private static final Set<String> TOP =
+      Set.of(
+          "job",
+          "about",
+          "units",
+          "stock",
+          "kit",
+          "paper",
+          "bit",
+          "bearing",
+          "collar",
+          "allowance",
+          "saw-blade",
+          "run-out",
+          "kerf",
+          "parts");
+
+  private static final Set<String> PART =
+      Set.of(
+          "name",
+          "shape",
+          "measures",
+          "quantity",
+          "thickness",
+          "bit",
+          "bearing",
+          "collar",
+          "allowance",
+          "saw-blade",
+          "run-out",
+          "kerf",
+          "paper");
+
+  private static final Pattern FILE_NAME = Pattern.compile("[a-z0-9]+(-[a-z0-9]+)*");
+
+  /**
+   * One part as written.
+   *
+   * @param name for its files
+   * @param source a shape's name or a shape file, as written
+   * @param quantity how many
+   * @param wishes what the part says for itself
+   * @param node where it stands
+   */
+  record Entry(String name, String source, int quantity, Wishes wishes, YamlNode node) {}
+
+  /** Whether the file's top says that it is a job and not a shape. */
+  static boolean isOne(YamlNode top) {
+    return top.isMapping()
+        && (top.optional("parts").isPresent() || top.optional("job").isPresent());
+  }
+
+  static JobFile read(YamlNode top, Path folder) {
+    top.allowOnly(TOP);
+    Optional<Units> units = top.optional("units").map(JobFile::units);
+    Optional<Path> kit = top.optional("kit").map(node -> folder.resolve(node.text()));
+    OptionalDouble thickness = OptionalDouble.empty();
+    Optional<YamlNode> stock = top.optional("stock");
+    if (stock.isPresent()) {
+      stock.get().allowOnly(Set.of("thickness", "species"));
+      thickness = length(stock.get(), "thickness", units);
+    }
+    Wishes general = wishes(top, Map.of(), kit, thickness, units);
+    List<Entry> parts = new ArrayList<>();
+    Set<String> names = new HashSet<>();
+    for (YamlNode item : top.field("parts").items()) {
+      Entry entry = entry(item, units);
+      if (!names.add(entry.name())) {
+        throw item.field("name")
+            .problem("a part “" + entry.name() + "” stands above; give each its own name");
+      }
+      parts.add(entry);
+    }
+    if (parts.isEmpty()) {
+      throw top.field("parts").problem("the job has no parts; list at least one");
+    }
+    return new JobFile(top.optional("job").map(YamlNode::text).orElse("job"), general, parts);
+  }
+
+  private static Entry entry(YamlNode node, Optional<Units> units) {
+    node.allowOnly(PART);
+    YamlNode name = node.field("name");
+    if (!FILE_NAME.matcher(name.text()).matches()) {
+      throw name.problem(
+          "“" + name.text() + "” names files, so write it in small letters, digits and hyphens");
+    }
+    Map<String, String> measures = new LinkedHashMap<>();
+    Optional<YamlNode> given = node.optional("measures");
+    if (given.isPresent()) {
+      given.get().fields().forEach((key, value) -> measures.put(key, value.text()));
+    }
+    Wishes wishes =
+        wishes(
+            node, measures, Optional.empty(), length(node, "thickness", units), Optional.empty());
+    return new Entry(name.text(), node.field("shape").text(), quantity(node), wishes, node);
+  }
+
+  private static int quantity(YamlNode node) {
+    Optional<YamlNode> written = node.optional("quantity");
+    if (written.isEmpty()) {
+      return 1;
+    }
+    try {
+      int count = Integer.parseInt(written.get().text());
+      if (count >= 1 && count <= 1000) {
+        return count;
+      }
+    } catch (NumberFormatException notWhole) {
+      // Refused below, like a count out of range.
+    }
+    throw written.get().problem("“" + written.get().text() + "” is no count from 1 to 1000");
+  }
+
+  private static Wishes wishes(
+      YamlNode node,
+      Map<String, String> measures,
+      Optional<Path> kit,
+      OptionalDouble thickness,
+      Optional<Units> units) {
+    OptionalDouble bit = length(node, "bit", units);
+    return new Wishes(
+        measures,
+        bit.isPresent() ? List.of(bit.getAsDouble()) : List.of(),
+        length(node, "bearing", units),
+        length(node, "collar", units),
+        kit,
+        thickness,
+        length(node, "allowance", units),
+        length(node, "saw-blade", units),
+        length(node, "run-out", units),
+        length(node, "kerf", units),
+        node.optional("paper").map(YamlNode::text),
+        Optional.empty(),
+        units);
+  }
+
+  private static Units units(YamlNode node) {
+    return switch (node.text()) {
+      case "in" -> Units.INCH;
+      case "mm" -> Units.MM;
+      default -> throw node.problem("“" + node.text() + "” is no unit here; write in or mm");
+    };
+  }
+
+  private static OptionalDouble length(YamlNode node, String field, Optional<Units> units) {
+    Optional<YamlNode> written = node.optional(field);
+    if (written.isEmpty()) {
+      return OptionalDouble.empty();
+    }
+    String text = written.get().text();
+    try {
+      return OptionalDouble.of(
+          units.isPresent() ? Length.parse(text, units.get()) : Length.parse(text));
+    } catch (Problem problem) {
+      throw new Problem(written.get().place(), problem.getMessage(), problem);
+    }
+  }
+}

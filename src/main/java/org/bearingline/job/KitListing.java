@@ -1,0 +1,84 @@
+package org.bearingline.job;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.OptionalInt;
+import org.bearingline.kit.Bit;
+import org.bearingline.kit.Follower;
+import org.bearingline.kit.Kit;
+import org.bearingline.kit.SawBlade;
+import org.bearingline.kit.SpeedTable;
+import org.bearingline.length.Length;
+import org.bearingline.length.Units;
+
+/** The tools of a kit, as words for tables. */
+public final class KitListing {
+
+  private final Kit kit;
+  private final Units units;
+
+  private KitListing(Kit kit, Units units) {
+    this.kit = kit;
+    this.units = units;
+  }
+
+  /** The kit in a file, or the usual one. */
+  public static KitListing of(Optional<Path> file, Units units) {
+    return new KitListing(file.map(Kit::read).orElseGet(Kit::usual), units);
+  }
+
+  public String name() {
+    return kit.name();
+  }
+
+  /** Diameter, cutting length, shank, bearing, fastest speed. */
+  public List<List<String>> bits() {
+    List<List<String>> rows = new ArrayList<>();
+    for (Bit bit : kit.bits()) {
+      OptionalInt speed = SpeedTable.ceiling(bit.diameter());
+      rows.add(
+          List.of(
+              Length.print(bit.diameter(), units),
+              bit.cuttingLength().isPresent()
+                  ? Length.print(bit.cuttingLength().getAsDouble(), units)
+                  : "?",
+              bit.shank().isPresent() ? Length.print(bit.shank().getAsDouble(), units) : "?",
+              bit.bearing().name().toLowerCase(Locale.ROOT),
+              speed.isPresent() ? speed.getAsInt() + " rev/min" : "see the bit"));
+    }
+    return rows;
+  }
+
+  /** Kind, outside and inside diameter. */
+  public List<List<String>> followers() {
+    List<List<String>> rows = new ArrayList<>();
+    for (Follower.Bearing bearing : kit.bearings()) {
+      rows.add(List.of("bearing", Length.print(bearing.diameter(), units), ""));
+    }
+    for (Follower.Collar collar : kit.collars()) {
+      rows.add(
+          List.of(
+              "collar",
+              Length.print(collar.diameter(), units),
+              collar.insideDiameter().isPresent()
+                  ? Length.print(collar.insideDiameter().getAsDouble(), units)
+                  : "?"));
+    }
+    return rows;
+  }
+
+  /** Width and tightest curve. */
+  public List<List<String>> blades() {
+    List<List<String>> rows = new ArrayList<>();
+    for (SawBlade blade : kit.blades()) {
+      rows.add(
+          List.of(
+              Length.print(blade.width(), units),
+              "R " + Length.print(blade.smallestRadius(), units)));
+    }
+    return rows;
+  }
+}

@@ -1,0 +1,49 @@
+package org.bearingline.job;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import org.bearingline.length.Units;
+import org.bearingline.routing.RoutingResult;
+
+/** What a layout says on the terminal. */
+final class LayoutWords {
+
+  private LayoutWords() {}
+
+  static List<String> lines(WorkedPart worked, List<String> files) {
+    Units units = Settings.units(worked.order().wishes());
+    RoutingResult result = worked.result();
+    List<String> lines = new ArrayList<>();
+    String name = worked.order().name();
+    int quantity = worked.order().quantity();
+    lines.add(
+        (quantity == 1 ? name : name + " × " + quantity)
+            + ": "
+            + ReachWords.largest(result.largestCutter(), units));
+    lines.addAll(ReachWords.lines(result.reach(), units));
+    result.proof().ifPresent(proof -> lines.add("  " + proof(proof.maxDeviation(), units)));
+    result
+        .roughLine()
+        .filter(line -> !line.bridged().isEmpty())
+        .ifPresent(
+            line ->
+                lines.add(
+                    "  the saw passes over "
+                        + line.bridged().size()
+                        + (line.bridged().size() == 1 ? " hollow" : " hollows")
+                        + " that its blade cannot follow."));
+    lines.add("  " + String.join(", ", files));
+    return lines;
+  }
+
+  /** How true the template is, never better than what a millimetre's thousandth says. */
+  static String proof(double deviation, Units units) {
+    double mm = Math.max(0.001, Math.ceil(deviation * 1000) / 1000);
+    String said =
+        units == Units.MM
+            ? String.format(Locale.ROOT, "%.3f mm", mm)
+            : String.format(Locale.ROOT, "%.4f in", Math.ceil(mm / 25.4 * 10000) / 10000);
+    return "true to the line within " + said;
+  }
+}

@@ -1,0 +1,154 @@
+package org.bearingline.job;
+
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import org.bearingline.drawing.Item;
+import org.bearingline.drawing.Layer;
+import org.bearingline.drawing.LayerName;
+import org.bearingline.drawing.Role;
+import org.bearingline.outline.Line;
+import org.bearingline.outline.Loop;
+import org.bearingline.outline.Outline;
+import org.bearingline.outline.Path;
+import org.bearingline.outline.Point;
+import org.bearingline.part.Cavity;
+import org.bearingline.part.Mark;
+import org.bearingline.routing.FeedArrow;
+import org.bearingline.routing.Leftover;
+import org.bearingline.routing.RoutingResult;
+import org.bearingline.routing.Template;
+
+/** Turns what routing found of one part and one of its templates into layers, full size. */
+final class PartDrawing {
+
+  /** Length of a feed arrow in mm on a full-size drawing. */
+  private static final double ARROW = 18;
+
+  private static final double ARROW_HEAD = 5;
+
+  private static final Map<LayerName, Role> ROLES =
+      new EnumMap<>(
+          Map.of(
+              LayerName.TEMPLATE, Role.CUT,
+              LayerName.ROUGH_LINE, Role.SAW,
+              LayerName.MARKS, Role.MARK));
+
+  private static final Map<LayerName, String> TITLES =
+      new EnumMap<>(
+          Map.of(
+              LayerName.LEFTOVER, "leftover: wood the bit cannot reach",
+              LayerName.RECESS, "recess or ledge: cut to its depth only",
+              LayerName.PART, "finished part",
+              LayerName.ROUGH_LINE, "rough line: saw here first",
+              LayerName.CUTTER_CENTRE, "path of the bit's centre",
+              LayerName.TEMPLATE, "template edge: work to this line",
+              LayerName.MARKS, "marks to transfer",
+              LayerName.FEED, "feed of a hand-held router, seen from above",
+              LayerName.LABELS, "words and measures"));
+
+  private final RoutingResult result;
+  private final Map<LayerName, List<Item>> items = new EnumMap<>(LayerName.class);
+
+  private PartDrawing(RoutingResult result) {
+    this.result = result;
+  }
+
+  /** Every layer but the words, with one template's edge. */
+  static List<Layer> layers(RoutingResult result, Template template, double enlargement) {
+    PartDrawing drawing = new PartDrawing(result);
+    drawing.part();
+    drawing.leftovers();
+    drawing.roughLine();
+    drawing.cutterCentre();
+    drawing.outline(LayerName.TEMPLATE, template.plate());
+    drawing.marks();
+    drawing.feed(enlargement);
+    return drawing.layers();
+  }
+
+  /** The layers of a part of which nothing is routed: only its own line. */
+  static List<Layer> layers(RoutingResult result) {
+    PartDrawing drawing = new PartDrawing(result);
+    drawing.part();
+    drawing.marks();
+    return drawing.layers();
+  }
+
+  static Layer layer(LayerName name, List<Item> items) {
+    return new Layer(name, ROLES.getOrDefault(name, Role.NOTE), TITLES.get(name), items);
+  }
+
+  private List<Layer> layers() {
+    List<Layer> layers = new ArrayList<>();
+    items.forEach((name, drawn) -> layers.add(layer(name, drawn)));
+    return layers;
+  }
+
+  private void add(LayerName name, Item item) {
+    items.computeIfAbsent(name, unused -> new ArrayList<>()).add(item);
+  }
+
+  private void outline(LayerName name, Outline outline) {
+    for (Loop loop : outline.loops()) {
+      add(name, new Item.Stroke(Path.of(loop)));
+    }
+  }
+
+  private void part() {
+    outline(LayerName.PART, result.part().outline());
+    for (Cavity cavity : result.part().cavities()) {
+      if (cavity.kind() != Cavity.Kind.THROUGH) {
+        add(LayerName.RECESS, new Item.Stroke(Path.of(cavity.contour().loop())));
+      }
+    }
+  }
+
+  private void leftovers() {
+    for (Leftover leftover : result.reach().leftovers()) {
+      add(LayerName.LEFTOVER, new Item.Fill(leftover.piece()));
+    }
+  }
+
+  private void roughLine() {
+    result
+        .roughLine()
+        .ifPresent(
+            line -> {
+              line.paths().forEach(path -> add(LayerName.ROUGH_LINE, new Item.Stroke(path)));
+              line.openings().forEach(path -> add(LayerName.ROUGH_LINE, new Item.Stroke(path)));
+            });
+  }
+
+  private void cutterCentre() {
+    for (Path path : result.cutterCentre()) {
+      add(LayerName.CUTTER_CENTRE, new Item.Stroke(path));
+    }
+  }
+
+  private void marks() {
+    for (Mark mark : result.part().marks()) {
+      add(LayerName.MARKS, item(mark));
+    }
+  }
+
+  private static Item item(Mark mark) {
+    if (mark instanceof Mark.DrillCentre drill) {
+      return new Item.Drill(drill.at(), drill.diameter());
+    }
+    if (mark instanceof Mark.CentreLine line) {
+      return new Item.Stroke(Path.of(new Line(line.from(), line.to())));
+    }
+    Mark.ShoulderLine line = (Mark.ShoulderLine) mark;
+    return new Item.Stroke(Path.of(new Line(line.from(), line.to())));
+  }
+
+  private void feed(double enlargement) {
+    for (FeedArrow arrow : result.feed()) {
+      Point half = Point.polar(ARROW * enlargement / 2, arrow.degrees());
+      Path shaft = Path.of(new Line(arrow.at().minus(half), arrow.at().plus(half)));
+      add(LayerName.FEED, new Item.Arrow(shaft, ARROW_HEAD * enlargement));
+    }
+  }
+}

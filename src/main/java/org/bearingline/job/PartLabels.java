@@ -1,0 +1,154 @@
+package org.bearingline.job;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.bearingline.drawing.Drawing;
+import org.bearingline.drawing.Item;
+import org.bearingline.drawing.Layer;
+import org.bearingline.drawing.LayerName;
+import org.bearingline.drawing.labels.LabelPlacer;
+import org.bearingline.drawing.labels.Wish;
+import org.bearingline.export.font.Typeface;
+import org.bearingline.length.Length;
+import org.bearingline.length.Units;
+import org.bearingline.outline.Arc;
+import org.bearingline.outline.Bounds;
+import org.bearingline.outline.Loop;
+import org.bearingline.outline.Path;
+import org.bearingline.outline.Point;
+import org.bearingline.outline.Primitive;
+import org.bearingline.part.Mark;
+import org.bearingline.routing.Leftover;
+import org.bearingline.routing.RoughLine;
+import org.bearingline.routing.RoutingResult;
+
+/** Puts words and measures on a drawing, clear of its lines. */
+final class PartLabels {
+
+  /** Radii of more sizes than this would crowd the picture; the report has them all. */
+  private static final int MOST_RADII = 5;
+
+  private final RoutingResult result;
+  private final Units units;
+  private final double height;
+  private final LabelPlacer placer;
+  private final List<Item> items = new ArrayList<>();
+
+  private PartLabels(RoutingResult result, Units units, List<Layer> layers, double enlargement) {
+    this.result = result;
+    this.units = units;
+    this.height = Drawing.TEXT_HEIGHT * enlargement;
+    this.placer = new LabelPlacer(Typeface.REGULAR::width, height / 4);
+    for (Layer layer : layers) {
+      for (Item item : layer.items()) {
+        avoid(item);
+      }
+    }
+  }
+
+  /** The same layers and one more with the words. */
+  static List<Layer> with(
+      RoutingResult result, Units units, List<Layer> layers, double enlargement) {
+    PartLabels labels = new PartLabels(result, units, layers, enlargement);
+    labels.leftovers();
+    labels.bridges();
+    labels.sizes();
+    labels.radii();
+    labels.marks();
+    List<Layer> all = new ArrayList<>(layers);
+    all.add(PartDrawing.layer(LayerName.LABELS, labels.items));
+    return all;
+  }
+
+  private void avoid(Item item) {
+    if (item instanceof Item.Stroke stroke) {
+      placer.avoid(stroke.path());
+    } else if (item instanceof Item.Fill fill) {
+      for (Loop loop : fill.outline().loops()) {
+        placer.avoid(Path.of(loop));
+      }
+    } else if (item instanceof Item.Arrow arrow) {
+      placer.avoid(arrow.bounds());
+    } else {
+      placer.avoid(item.bounds());
+    }
+  }
+
+  private void leftovers() {
+    for (Leftover leftover : result.reach().leftovers()) {
+      items.addAll(placer.place(Wish.at(leftover.at(), leftover.number() + "", height * 1.2)));
+    }
+  }
+
+  private void bridges() {
+    if (result.roughLine().isEmpty()) {
+      return;
+    }
+    for (RoughLine.Bridge bridge : result.roughLine().get().bridged()) {
+      items.addAll(
+          placer.place(Wish.at(bridge.at(), "saw passes over " + bridge.number(), height)));
+    }
+  }
+
+  private void sizes() {
+    Bounds box = result.part().outline().bounds();
+    double away = 2.5 * height;
+    Point low = new Point(box.minX(), box.minY());
+    size(low, new Point(box.maxX(), box.minY()), -away);
+    size(low, new Point(box.minX(), box.maxY()), away);
+  }
+
+  private void size(Point from, Point to, double offset) {
+    double value = from.distanceTo(to);
+    items.add(
+        placer.place(
+            new Item.Dimension(from, to, offset, "", value), Length.print(value, units), height));
+  }
+
+  private void radii() {
+    List<Double> seen = new ArrayList<>();
+    for (Loop loop : loops()) {
+      for (Primitive piece : loop.primitives()) {
+        if (piece instanceof Arc arc && isNew(seen, arc.radius()) && seen.size() < MOST_RADII) {
+          seen.add(arc.radius());
+          String words = "R " + Length.print(arc.radius(), units);
+          items.addAll(placer.place(Wish.at(arc.middle(), words, height)));
+        }
+      }
+    }
+  }
+
+  private List<Loop> loops() {
+    List<Loop> loops = new ArrayList<>(result.part().outline().loops());
+    result.part().cavities().forEach(cavity -> loops.add(cavity.contour().loop()));
+    return loops;
+  }
+
+  private boolean isNew(List<Double> seen, double radius) {
+    for (double other : seen) {
+      if (Math.abs(other - radius) < 0.01) {
+        return false;
+      }
+    }
+    return true;
+  }
+
+  private void marks() {
+    for (Mark mark : result.part().marks()) {
+      if (!mark.label().isEmpty()) {
+        items.addAll(placer.place(Wish.at(target(mark), mark.label(), height)));
+      }
+    }
+  }
+
+  private static Point target(Mark mark) {
+    if (mark instanceof Mark.DrillCentre drill) {
+      return drill.at();
+    }
+    if (mark instanceof Mark.CentreLine line) {
+      return line.from().towards(line.to(), 0.5);
+    }
+    Mark.ShoulderLine line = (Mark.ShoulderLine) mark;
+    return line.from().towards(line.to(), 0.5);
+  }
+}

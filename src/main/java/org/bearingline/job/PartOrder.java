@@ -1,0 +1,23 @@
+package org.bearingline.job;
+
+import java.util.Objects;
+import org.bearingline.shape.MeasuredShape;
+
+/**
+ * One part to make.
+ *
+ * @param name fit for a file name, unique in the job
+ * @param quantity how many, 1 or more
+ * @param shape what it looks like
+ * @param wishes tool, stock and paper, the job's and the command's already worked in
+ */
+record PartOrder(String name, int quantity, MeasuredShape shape, Wishes wishes) {
+
+  PartOrder {
+    Objects.requireNonNull(name);
+    Objects.requireNonNull(shape);
+    if (quantity < 1) {
+      throw new IllegalArgumentException("a part is made at least once");
+    }
+  }
+}

@@ -1,0 +1,81 @@
+package org.bearingline.job;
+
+import java.util.Locale;
+import java.util.OptionalDouble;
+import org.bearingline.drawing.sheet.Paper;
+import org.bearingline.drawing.sheet.PaperChoice;
+import org.bearingline.drawing.sheet.PrintCorrection;
+import org.bearingline.kit.Cutter;
+import org.bearingline.kit.Follower;
+import org.bearingline.kit.SawBlade;
+import org.bearingline.length.Units;
+import org.bearingline.problem.Place;
+import org.bearingline.problem.Problem;
+import org.bearingline.routing.RoutingSettings;
+
+/** What holds where the maker says nothing; common practice unless a source is named. */
+final class Settings {
+
+  /** Stock of 3/4 in. */
+  private static final double THICKNESS = 19.05;
+
+  /** 1/16 in, as the magazines tell for flush trimming. */
+  private static final double ALLOWANCE = 25.4 / 16;
+
+  /** 1/4 in. */
+  private static final double SAW_BLADE = 25.4 / 4;
+
+  /** 1-1/2 in, between the usual 1 and 2 in. */
+  private static final double RUN_OUT = 1.5 * 25.4;
+
+  /** A kerf wider than this, in mm, is no laser's and no small cutter's. */
+  private static final double WIDEST_KERF = 10;
+
+  private Settings() {}
+
+  static Units units(Wishes wishes) {
+    return wishes.units().orElse(Units.INCH);
+  }
+
+  static RoutingSettings routing(Wishes wishes, Cutter cutter, Follower follower) {
+    return RoutingSettings.usual(cutter, follower)
+        .withAllowance(above0("--allowance", wishes.allowance(), ALLOWANCE))
+        .withBlade(SawBlade.ofWidth(above0("--saw-blade", wishes.sawBlade(), SAW_BLADE)))
+        .withRunOut(notBelow0("--run-out", wishes.runOut(), RUN_OUT))
+        .withThickness(above0("--thickness", wishes.thickness(), THICKNESS));
+  }
+
+  static double kerf(Wishes wishes) {
+    double kerf = notBelow0("--kerf", wishes.kerf(), 0);
+    if (kerf > WIDEST_KERF) {
+      throw new Problem(
+          Place.option("--kerf"),
+          String.format(
+              Locale.ROOT,
+              "a kerf of more than %.0f mm is none; give the width of the cut, often 0.2mm",
+              WIDEST_KERF));
+    }
+    return kerf;
+  }
+
+  static PaperChoice paper(Wishes wishes) {
+    String usual = units(wishes) == Units.MM ? "A4" : "Letter";
+    return PaperChoice.of(
+        Paper.parse(wishes.paper().orElse(usual)),
+        wishes.printed().map(PrintCorrection::parse).orElse(PrintCorrection.NONE));
+  }
+
+  private static double above0(String option, OptionalDouble given, double usual) {
+    if (given.isPresent() && !(given.getAsDouble() > 0)) {
+      throw new Problem(Place.option(option), "give a length above 0");
+    }
+    return given.orElse(usual);
+  }
+
+  private static double notBelow0(String option, OptionalDouble given, double usual) {
+    if (given.isPresent() && !(given.getAsDouble() >= 0)) {
+      throw new Problem(Place.option(option), "give a length of 0 or more");
+    }
+    return given.orElse(usual);
+  }
+}

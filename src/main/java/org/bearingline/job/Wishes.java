@@ -1,0 +1,75 @@
+package org.bearingline.job;
+
+import java.nio.file.Path;
+import java.util.Collections;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.bearingline.length.Units;
+
+/**
+ * What the maker asked for, in a command's options, a job file or one of its parts; empty where
+ * nothing was said. All lengths in mm.
+ *
+ * @param measures measures by name, as written
+ * @param bits cutter diameters; {@code layout} takes one, {@code reach} any number
+ * @param bearing follower diameter, when it is a bearing of another size than the bit
+ * @param collar follower diameter, when it is a collar on the router's base
+ * @param kit the maker's kit file
+ * @param thickness of the stock
+ * @param allowance least distance of the saw line from the part
+ * @param sawBlade width of the blade
+ * @param runOut how far the template goes on past the ends of the work
+ * @param kerf width of the cut that makes the template, for the DXF only
+ * @param paper a paper's name
+ * @param printed what the two 100 mm bars of an earlier print measured, as written
+ * @param units that figures are shown in
+ */
+public record Wishes(
+    Map<String, String> measures,
+    List<Double> bits,
+    OptionalDouble bearing,
+    OptionalDouble collar,
+    Optional<Path> kit,
+    OptionalDouble thickness,
+    OptionalDouble allowance,
+    OptionalDouble sawBlade,
+    OptionalDouble runOut,
+    OptionalDouble kerf,
+    Optional<String> paper,
+    Optional<String> printed,
+    Optional<Units> units) {
+
+  public Wishes {
+    measures = Collections.unmodifiableMap(new LinkedHashMap<>(measures));
+    bits = List.copyOf(bits);
+  }
+
+  /** These wishes, and where they are silent the more general ones. */
+  public Wishes over(Wishes general) {
+    Map<String, String> merged = new LinkedHashMap<>(general.measures);
+    merged.putAll(measures);
+    // A bit named here brings its own follower: the general one was meant for another bit.
+    boolean ownTool = !bits.isEmpty() || bearing.isPresent() || collar.isPresent();
+    return new Wishes(
+        merged,
+        bits.isEmpty() ? general.bits : bits,
+        ownTool ? bearing : general.bearing,
+        ownTool ? collar : general.collar,
+        kit.or(() -> general.kit),
+        first(thickness, general.thickness),
+        first(allowance, general.allowance),
+        first(sawBlade, general.sawBlade),
+        first(runOut, general.runOut),
+        first(kerf, general.kerf),
+        paper.or(() -> general.paper),
+        printed.or(() -> general.printed),
+        units.or(() -> general.units));
+  }
+
+  private static OptionalDouble first(OptionalDouble own, OptionalDouble general) {
+    return own.isPresent() ? own : general;
+  }
+}

@@ -1,0 +1,27 @@
+package org.bearingline.job;
+
+import org.bearingline.kit.Cutter;
+import org.bearingline.kit.Follower;
+import org.bearingline.length.Length;
+import org.bearingline.length.Units;
+
+/** Turns of speech shared by card, report and terminal. */
+final class Words {
+
+  /** Diameters this near, in mm, are the same to the hand: the template is the part's line. */
+  private static final double FLUSH = 1e-6;
+
+  private Words() {}
+
+  static String tool(Cutter cutter, Follower follower, Units units) {
+    String bit = Length.print(cutter.diameter(), units) + " bit";
+    if (isFlush(cutter, follower)) {
+      return bit + " on a flush bearing";
+    }
+    return bit + " on a " + Length.print(follower.diameter(), units) + " " + follower.kind();
+  }
+
+  static boolean isFlush(Cutter cutter, Follower follower) {
+    return Math.abs(cutter.diameter() - follower.diameter()) < FLUSH;
+  }
+}
