@@ -41,7 +41,7 @@ class RoomsArchitectureTest {
           room("outline", "problem"),
           room("outline.topology", "problem", "outline"),
           room("outline.offset", "problem", "outline", "outline.topology"),
-          room("outline.construct", "problem", "outline"),
+          room("outline.construct", "problem", "length", "outline"),
           room("outline.fit", "problem", "outline", "outline.construct"),
           room("part", "problem", "outline"),
           room("kit", "problem", "facts", "yaml", "length"),

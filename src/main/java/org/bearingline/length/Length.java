@@ -1,8 +1,13 @@
 package org.bearingline.length;
 
 import java.util.OptionalDouble;
+import org.bearingline.problem.Problem;
 
-/** Lengths as makers write them. Used at the edges only: inside, lengths are double millimetres. */
+/**
+ * Lengths as makers write them: {@code 3/4in}, {@code 1-1/2in}, {@code 1 1/2"}, {@code 6' 3-1/2"},
+ * {@code 0.75in}, {@code 19mm}, {@code 2.5cm}, {@code 1m}, also with the fraction and prime signs
+ * of Unicode. Used at the edges only: inside, lengths are double millimetres.
+ */
 public final class Length {
 
   /** The largest length that is read, in mm: a hundred metres. */
@@ -22,31 +27,39 @@ public final class Length {
 
   /** Millimetres of a length written in the given form; fails with a Problem at no place. */
   public static double parse(String text, LengthForm form) {
-    throw new UnsupportedOperationException();
+    return new LengthReader(text, form).read();
   }
 
-  /** Millimetres, or nothing where the text is no length of that form. */
+  /** Millimetres, or nothing where the text is no length of that form; never fails. */
   public static OptionalDouble find(String text, LengthForm form) {
-    throw new UnsupportedOperationException();
+    try {
+      return OptionalDouble.of(parse(text, form));
+    } catch (Problem notALength) {
+      return OptionalDouble.empty();
+    }
   }
 
-  /** The length in words: nearest 1/64 inch reduced, marked when not exact, or millimetres. */
+  /**
+   * The length in words, such as {@code 1-1/2 in} or {@code 38.1 mm}: the nearest 1/64 inch,
+   * reduced, or the nearest 0.01 mm; {@code ≈} stands before what is off by more than 1e-6 mm. What
+   * is printed can be read again.
+   */
   public static String print(double mm, Units units) {
-    throw new UnsupportedOperationException();
+    return LengthPrinter.nearest(mm, units);
   }
 
   /** The largest printable length that is not more than {@code mm}: for limits from above. */
   public static String printAtMost(double mm, Units units) {
-    throw new UnsupportedOperationException();
+    return LengthPrinter.atMost(mm, units);
   }
 
   /** The smallest printable length that is not less than {@code mm}: for limits from below. */
   public static String printAtLeast(double mm, Units units) {
-    throw new UnsupportedOperationException();
+    return LengthPrinter.atLeast(mm, units);
   }
 
   /** An area of {@code mm2} square millimetres in words, marked when rounded. */
   public static String printArea(double mm2, Units units) {
-    throw new UnsupportedOperationException();
+    return LengthPrinter.area(mm2, units);
   }
 }

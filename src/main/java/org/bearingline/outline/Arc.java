@@ -200,9 +200,9 @@ public record Arc(Point center, double radius, Point start, Point end, double sw
   }
 
   @Override
-  public double doubledSweptArea() {
-    // Sector about the centre plus the triangle terms that move it to the origin.
+  public double doubledSweptArea(Point about) {
+    // Sector about the centre plus the triangle terms that move it to the given point.
     double sector = radius * radius * Math.toRadians(sweep);
-    return sector + center.cross(end.minus(start));
+    return sector + center.minus(about).cross(end.minus(start));
   }
 }

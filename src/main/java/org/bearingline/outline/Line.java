@@ -72,7 +72,7 @@ public record Line(Point start, Point end) implements Primitive {
   }
 
   @Override
-  public double doubledSweptArea() {
-    return start.cross(end);
+  public double doubledSweptArea(Point about) {
+    return start.minus(about).cross(end.minus(about));
   }
 }

@@ -86,14 +86,9 @@ public record Loop(List<Primitive> primitives) {
     Point about = primitives.get(0).start();
     double doubled = 0;
     for (Primitive p : primitives) {
-      doubled += p.doubledSweptArea();
+      doubled += p.doubledSweptArea(about);
     }
-    // The closed sum of about × (end − start) is 0 in theory; its rounding is taken off.
-    double drift = 0;
-    for (Primitive p : primitives) {
-      drift += about.cross(p.end().minus(p.start()));
-    }
-    return (doubled - drift) / 2;
+    return doubled / 2;
   }
 
   public boolean isCounterClockwise() {

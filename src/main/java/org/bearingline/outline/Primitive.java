@@ -59,8 +59,8 @@ public sealed interface Primitive permits Line, Arc {
   }
 
   /**
-   * Twice the signed area between this piece and the origin, its share of Green's formula ∮ x dy −
-   * y dx.
+   * Twice the signed area between this piece and {@code about}, its share of Green's formula ∮ x dy
+   * − y dx. A point near the piece keeps digits that the origin may lose.
    */
-  double doubledSweptArea();
+  double doubledSweptArea(Point about);
 }

@@ -133,7 +133,8 @@ record Edge(
 
   /** The angle this edge turns through when looked at from (x, y). */
   double angleSeenFrom(double x, double y) {
-    double cross = (ax - x) * (by - y) - (ay - y) * (bx - x);
+    // Adding 0 turns -0 into 0: on the chord itself both branches below must see the same side.
+    double cross = (ax - x) * (by - y) - (ay - y) * (bx - x) + 0.0;
     double dot = (ax - x) * (bx - x) + (ay - y) * (by - y);
     boolean closed = ax == bx && ay == by;
     double chord = closed ? 0 : Math.atan2(cross, dot);
