@@ -59,6 +59,12 @@ public sealed interface Item {
    */
   record Text(Point at, String text, double height, double degrees, Anchor anchor) implements Item {
 
+    public Text {
+      if (!(height > 0)) {
+        throw new IllegalArgumentException("lettering has a positive height, got " + height);
+      }
+    }
+
     /** Horizontal place of the anchor; capitals are centred on it vertically. */
     public enum Anchor {
       START,
@@ -73,7 +79,9 @@ public sealed interface Item {
   }
 
   /**
-   * A measured distance; the words are made in {@code export} in the reader's units.
+   * A measured distance or radius; the words are made in {@code export} in the reader's units. A
+   * radius, known by a prefix that starts with "R", is drawn as a pointer from its figures, which
+   * stand at {@code from}, to the arc at {@code to}.
    *
    * @param from first measured point
    * @param to second measured point
@@ -84,6 +92,12 @@ public sealed interface Item {
    */
   record Dimension(Point from, Point to, double offset, String prefix, double value)
       implements Item {
+
+    /** Whether this is a radius rather than a distance. */
+    public boolean isRadius() {
+      return prefix.startsWith("R");
+    }
+
     @Override
     public Bounds bounds() {
       Bounds box = Bounds.of(from, to);

@@ -24,6 +24,9 @@ public final class Style {
   private static final Ink TEAL = new Ink(0x00, 0x6d, 0x6a);
   private static final Ink ROSE = new Ink(0xd0, 0x3c, 0x62);
 
+  /** The colour of words. */
+  public static final Ink LETTERING = BLACK;
+
   private Style() {}
 
   /** The line style of a layer at full size. */
