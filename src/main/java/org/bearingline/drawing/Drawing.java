@@ -11,21 +11,21 @@ import org.bearingline.outline.Bounds;
  * @param title the part's name and measures in a few words
  * @param layers in the order of {@link LayerName}, each name at most once
  * @param enlargement how many times larger than usual lettering, arrow heads, line widths and
- *     dashes are drawn, at least 1: a full-size drawing has 1; one that will be seen reduced, such
- *     as a preview, has more, so that it stays legible
+ *     dashes are drawn, more than 0: a full-size drawing has 1; one that will be seen reduced or
+ *     magnified, such as a preview, has its own, so that it stays legible
  */
 public record Drawing(String title, List<Layer> layers, double enlargement) {
 
   /** Usual height of lettering, as the em of the font, in mm. */
   public static final double TEXT_HEIGHT = 4;
 
-  /** Narrowest share of a picture's longer side that lettering may have and still be read. */
+  /** Share of a picture's longer side at which lettering reads well. */
   private static final double LEGIBLE_SHARE = 1 / 80.0;
 
   public Drawing {
     Objects.requireNonNull(title);
-    if (!(enlargement >= 1) || !Double.isFinite(enlargement)) {
-      throw new IllegalArgumentException("an enlargement is at least 1, got " + enlargement);
+    if (!(enlargement > 0) || !Double.isFinite(enlargement)) {
+      throw new IllegalArgumentException("an enlargement is more than 0, got " + enlargement);
     }
     layers = List.copyOf(layers);
     for (int i = 1; i < layers.size(); i++) {
@@ -41,12 +41,11 @@ public record Drawing(String title, List<Layer> layers, double enlargement) {
   }
 
   /**
-   * The enlargement with which lettering can be read in a picture a hand or a screen wide that
-   * shows the whole of {@code box}.
+   * The enlargement with which lettering reads well in a picture a hand or a screen wide that shows
+   * the whole of {@code box}.
    */
   public static double enlargementFor(Bounds box) {
-    double side = Math.max(box.width(), box.height());
-    return Math.max(1, side * LEGIBLE_SHARE / TEXT_HEIGHT);
+    return Math.max(box.width(), box.height()) * LEGIBLE_SHARE / TEXT_HEIGHT;
   }
 
   /** Height of this drawing's usual lettering in mm, enlarged. */

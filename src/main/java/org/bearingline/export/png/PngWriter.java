@@ -43,7 +43,7 @@ public final class PngWriter {
     ByteArrayOutputStream out = new ByteArrayOutputStream();
     try {
       painter.transcode(
-          new TranscoderInput(SvgDocument.of(plot, LEAST_PIXELS * millimetresPerPixel)),
+          new TranscoderInput(SvgDocument.toPaint(plot, LEAST_PIXELS * millimetresPerPixel)),
           new TranscoderOutput(out));
     } catch (TranscoderException e) {
       throw new IllegalStateException("the picture could not be painted", e);

@@ -1,7 +1,9 @@
 package org.bearingline.export.svg;
 
 import java.util.stream.Collectors;
+import javax.xml.XMLConstants;
 import org.apache.batik.anim.dom.SVGDOMImplementation;
+import org.apache.batik.dom.GenericDOMImplementation;
 import org.apache.batik.util.SVGConstants;
 import org.bearingline.drawing.Drawing;
 import org.bearingline.export.Figure;
@@ -12,6 +14,7 @@ import org.bearingline.length.Units;
 import org.bearingline.outline.Arc;
 import org.bearingline.outline.Bounds;
 import org.bearingline.outline.Path;
+import org.w3c.dom.DOMImplementation;
 import org.w3c.dom.Document;
 import org.w3c.dom.Element;
 
@@ -28,10 +31,10 @@ public final class SvgDocument {
   private final double leastWidth;
   private final Document document;
 
-  private SvgDocument(Bounds page, double leastWidth) {
+  private SvgDocument(DOMImplementation dom, Bounds page, double leastWidth) {
     this.page = page;
     this.leastWidth = leastWidth;
-    this.document = SVGDOMImplementation.getDOMImplementation().createDocument(SVG, "svg", null);
+    this.document = dom.createDocument(SVG, "svg", null);
   }
 
   /** A drawing's figures, measured with the shipped font. */
@@ -39,14 +42,24 @@ public final class SvgDocument {
     return Plot.of(drawing, units, Typeface.REGULAR::width);
   }
 
+  /** The tree to be written as a file. */
+  static Document toWrite(Plot plot) {
+    // The generic tree adds no attributes of its own, and spares loading the painting classes.
+    return build(GenericDOMImplementation.getDOMImplementation(), plot, 0);
+  }
+
   /**
-   * Builds the tree.
+   * The tree to be painted.
    *
    * @param plot what to draw
-   * @param leastWidth mm; finer lines are drawn this wide, 0 to keep all as they are
+   * @param leastWidth mm; finer lines are drawn this wide
    */
-  public static Document of(Plot plot, double leastWidth) {
-    SvgDocument building = new SvgDocument(plot.page(), leastWidth);
+  public static Document toPaint(Plot plot, double leastWidth) {
+    return build(SVGDOMImplementation.getDOMImplementation(), plot, leastWidth);
+  }
+
+  private static Document build(DOMImplementation dom, Plot plot, double leastWidth) {
+    SvgDocument building = new SvgDocument(dom, plot.page(), leastWidth);
     building.fill(plot);
     return building.document;
   }
@@ -55,6 +68,7 @@ public final class SvgDocument {
     Element root = document.getDocumentElement();
     String width = SvgNumbers.fine(page.width());
     String height = SvgNumbers.fine(page.height());
+    root.setAttributeNS(XMLConstants.XMLNS_ATTRIBUTE_NS_URI, "xmlns", SVG);
     root.setAttribute("version", "1.1");
     root.setAttribute("width", width + "mm");
     root.setAttribute("height", height + "mm");

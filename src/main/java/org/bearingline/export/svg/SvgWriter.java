@@ -24,7 +24,7 @@ public final class SvgWriter {
    * @param units in which dimensions are written; they change nothing else
    */
   public static byte[] write(Drawing drawing, Units units) {
-    Document document = SvgDocument.of(SvgDocument.plot(drawing, units), 0);
+    Document document = SvgDocument.toWrite(SvgDocument.plot(drawing, units));
     StringWriter text = new StringWriter();
     text.write("<?xml version=\"1.0\" encoding=\"UTF-8\"?>\n");
     try {
