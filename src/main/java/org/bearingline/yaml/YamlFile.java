@@ -18,7 +18,8 @@ public final class YamlFile {
 
   private static final int DEEPEST = 50;
 
-  private static final int MOST_ALIASES = 50;
+  /** A repeated or self-containing list would make a small file endless. */
+  private static final int MOST_ALIASES = 0;
 
   private YamlFile() {}
 

@@ -10,6 +10,7 @@ import org.bearingline.problem.NearestName;
 import org.bearingline.problem.Place;
 import org.bearingline.problem.Problem;
 import org.snakeyaml.engine.v2.common.ScalarStyle;
+import org.snakeyaml.engine.v2.exceptions.Mark;
 import org.snakeyaml.engine.v2.nodes.MappingNode;
 import org.snakeyaml.engine.v2.nodes.Node;
 import org.snakeyaml.engine.v2.nodes.NodeTuple;
@@ -75,6 +76,28 @@ public final class YamlNode {
                 || scalar.getScalarStyle() == ScalarStyle.DOUBLE_QUOTED)
         ? 1
         : 0;
+  }
+
+  /**
+   * The place of one letter of a scalar, counted from 0; the scalar's own place where it spans
+   * lines or holds escapes, so that letters cannot be counted.
+   */
+  public Place placeOf(int letter) {
+    if (!(node instanceof ScalarNode scalar)
+        || node.getStartMark().isEmpty()
+        || node.getEndMark().isEmpty()) {
+      return place();
+    }
+    Mark start = node.getStartMark().get();
+    Mark end = node.getEndMark().get();
+    boolean asWritten =
+        start.getLine() == end.getLine()
+            && end.getColumn() - start.getColumn()
+                == scalar.getValue().codePointCount(0, scalar.getValue().length())
+                    + 2 * quoteWidth();
+    return asWritten
+        ? Place.spot(fileName, start.getLine() + 1, start.getColumn() + 1 + quoteWidth() + letter)
+        : place();
   }
 
   /** The items of a list; fails on anything else. */
