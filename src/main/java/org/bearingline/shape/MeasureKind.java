@@ -1,15 +1,27 @@
 package org.bearingline.shape;
 
+import org.bearingline.shape.formula.Dimension;
+
 /** What a measure counts. */
 public enum MeasureKind {
   /** A length, in mm inside. */
-  LENGTH,
+  LENGTH(Dimension.LENGTH),
   /** A plain number. */
-  NUMBER,
+  NUMBER(Dimension.NUMBER),
   /** A whole number. */
-  COUNT,
+  COUNT(Dimension.NUMBER),
   /** An angle in degrees. */
-  ANGLE,
+  ANGLE(Dimension.ANGLE),
   /** One of a few words. */
-  CHOICE
+  CHOICE(Dimension.WORD);
+
+  private final Dimension dimension;
+
+  MeasureKind(Dimension dimension) {
+    this.dimension = dimension;
+  }
+
+  Dimension dimension() {
+    return dimension;
+  }
 }

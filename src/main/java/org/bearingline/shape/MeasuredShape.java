@@ -1,25 +1,58 @@
 package org.bearingline.shape;
 
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
+import org.bearingline.part.Cavity;
+import org.bearingline.part.Contour;
+import org.bearingline.part.Mark;
 import org.bearingline.part.Part;
+import org.bearingline.shape.figure.PartCheck;
+import org.bearingline.shape.formula.Values;
+import org.bearingline.shape.step.Outlines;
+import org.bearingline.shape.step.Pen;
 
 /** A shape whose measures are known and whose conditions hold. */
 public final class MeasuredShape {
 
-  MeasuredShape() {}
+  private final CheckedShape shape;
+  private final Plan plan;
+  private final Values values;
+  private final Map<String, String> settings;
+
+  MeasuredShape(CheckedShape shape, Plan plan, Values values, Map<String, String> settings) {
+    this.shape = shape;
+    this.plan = plan;
+    this.values = values;
+    this.settings = Collections.unmodifiableMap(new LinkedHashMap<>(settings));
+  }
 
   /** The finished piece; what cannot be drawn is a Problem with its place in the shape file. */
   public Part part() {
-    throw new UnsupportedOperationException();
+    Pen pen = Outlines.drawn(plan.outline(), values);
+    Contour edge = pen.contour(plan.outlinePlace());
+    PartCheck check = PartCheck.ofOutline(edge, pen.places());
+    List<Cavity> cavities = plan.cavities().drawn(values, check);
+    List<Mark> marks = new ArrayList<>();
+    plan.marks().forEach(values, (mark, inner) -> marks.add(mark.drawn(inner)));
+    return new Part(shape.name(), shape.about(), edge, cavities, marks, plan.notes());
   }
 
   /** Each measure that is no choice, in the file's order: mm, degrees, or a number. */
   public Map<String, Double> values() {
-    throw new UnsupportedOperationException();
+    Map<String, Double> byName = new LinkedHashMap<>();
+    for (Measure measure : shape.measures()) {
+      if (measure.kind() != MeasureKind.CHOICE) {
+        byName.put(measure.name(), values.get(measure.name()));
+      }
+    }
+    return Collections.unmodifiableMap(byName);
   }
 
   /** Each measure as written, by the maker where set, else in the shape file; for the card. */
   public Map<String, String> settings() {
-    throw new UnsupportedOperationException();
+    return settings;
   }
 }

@@ -129,15 +129,20 @@ public final class YamlNode {
 
   /** The place of a field's name rather than of its value. */
   public Place placeOfName(String name) {
+    return nameNode(name).place();
+  }
+
+  /** The node that a field's name is; this node itself where there is no such field. */
+  public YamlNode nameNode(String name) {
     if (node instanceof MappingNode mapping) {
       for (NodeTuple tuple : mapping.getValue()) {
         YamlNode key = new YamlNode(fileName, tuple.getKeyNode());
         if (key.isScalar() && key.text().equals(name)) {
-          return key.place();
+          return key;
         }
       }
     }
-    return place();
+    return this;
   }
 
   /** A field that must be there. */

@@ -1,5 +1,6 @@
 package org.bearingline.shape.formula;
 
+import java.util.Map;
 import org.bearingline.length.Units;
 
 /** Lets a written 0 be any quantity, and a bare number a length where the file names its units. */
@@ -12,7 +13,7 @@ final class Fit {
     if (!term.isBare() || !term.dimension().equals(Dimension.NUMBER) || !wanted.isQuantity()) {
       return term;
     }
-    double value = term.in(Values.of(java.util.Map.of()));
+    double value = term.in(Values.of(Map.of()));
     if (value == 0) {
       return new Term.Constant(0, wanted, false);
     }

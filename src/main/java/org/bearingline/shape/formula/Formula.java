@@ -46,6 +46,12 @@ public final class Formula {
     return SyntaxTree.names(FormulaText.of(node));
   }
 
+  /** Whether a word has a meaning in expressions already: a function, a unit, or pi. */
+  public static boolean reserved(String name) {
+    return Function.byName().containsKey(name)
+        || Set.of("pi", "in", "ft", "mm", "cm", "m", "deg").contains(name);
+  }
+
   public static Formula constant(double value, Dimension dimension, Place place) {
     return new Formula(Double.toString(value), place, new Term.Constant(value, dimension, false));
   }

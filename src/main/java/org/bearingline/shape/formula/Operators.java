@@ -2,6 +2,7 @@ package org.bearingline.shape.formula;
 
 import com.ezylang.evalex.parser.Token;
 import java.util.List;
+import java.util.Map;
 import java.util.function.DoubleBinaryOperator;
 import java.util.function.ToDoubleFunction;
 import org.bearingline.problem.Problem;
@@ -113,7 +114,7 @@ final class Operators {
     if (base.dimension().equals(Dimension.NUMBER)) {
       return applied(token, Dimension.NUMBER, v -> Math.pow(v[0], v[1]), base, exponent);
     }
-    double written = exponent.isBare() ? exponent.in(Values.of(java.util.Map.of())) : Double.NaN;
+    double written = exponent.isBare() ? exponent.in(Values.of(Map.of())) : Double.NaN;
     if (written != 2 && written != 3) {
       throw problem(
           token,

@@ -1,5 +1,6 @@
 package org.bearingline.shape.step;
 
+import java.util.List;
 import org.bearingline.outline.Line;
 import org.bearingline.outline.Point;
 import org.bearingline.outline.Primitive;
@@ -65,7 +66,7 @@ record ArcStep(Construction construction, Place place) implements Step {
       refuse(f, "with “radius”", "along");
       Formula radius = f.length("radius");
       Side turn = f.side("turn");
-      boolean major = f.has("long") && f.word("long", java.util.List.of("yes", "no")).equals("yes");
+      boolean major = f.has("long") && f.word("long", List.of("yes", "no")).equals("yes");
       return (pen, values) ->
           ArcBy.chordAndRadius(
               pen.at(place),

@@ -32,8 +32,10 @@ record BattenStep(
     if (points.isEmpty()) {
       throw f.node().field("through").problem("a batten curve needs a point to go through");
     }
-    boolean tangent = f.has("leaving") && f.node().field("leaving").isScalar()
-        && f.node().field("leaving").text().equals("tangent");
+    boolean tangent =
+        f.has("leaving")
+            && f.node().field("leaving").isScalar()
+            && f.node().field("leaving").text().equals("tangent");
     return new BattenStep(
         points,
         tangent,

@@ -32,7 +32,6 @@ record BezierStep(List<PointFormula> controls, End end, Place place) implements 
         pulled.size() == 1
             ? new QuadraticBezier(from, pulled.get(0), to)
             : new CubicBezier(from, pulled.get(0), pulled.get(1), to);
-    pen.addAll(
-        Pen.at(place, () -> CurveFit.fit(curve)).primitives(), EdgeKind.ROUTED, place);
+    pen.addAll(Pen.at(place, () -> CurveFit.fit(curve)).primitives(), EdgeKind.ROUTED, place);
   }
 }

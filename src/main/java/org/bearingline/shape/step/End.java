@@ -2,6 +2,7 @@ package org.bearingline.shape.step;
 
 import org.bearingline.outline.Point;
 import org.bearingline.problem.Place;
+import org.bearingline.problem.Problem;
 import org.bearingline.shape.formula.Values;
 
 /**
@@ -23,8 +24,7 @@ record End(PointFormula pair, boolean shifted) {
     Point from = pen.at(place);
     Point end = shifted ? from.plus(given) : given;
     if (from.distanceTo(end) < Pen.SHORTEST) {
-      throw new org.bearingline.problem.Problem(
-          place, "this step has no length: it begins and ends at " + Pen.words(end));
+      throw new Problem(place, "this step has no length: it begins and ends at " + Pen.words(end));
     }
     return end;
   }

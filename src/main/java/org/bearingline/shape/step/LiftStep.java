@@ -95,7 +95,9 @@ record LiftStep(Construction construction, Heading heading, Side side, Place pla
   private static Construction construction(Fields f, Given g) {
     return switch (g.pattern()) {
       case "h12", "h12s" ->
-          v -> ReverseCurve.ofRiseRadiiAndStraight(g.rise(v), g.first(v), g.second(v), g.straight(v));
+          v ->
+              ReverseCurve.ofRiseRadiiAndStraight(
+                  g.rise(v), g.first(v), g.second(v), g.straight(v));
       case "hl" -> v -> ReverseCurve.ofRiseAndRun(g.rise(v), g.run(v));
       case "hls" -> v -> ReverseCurve.ofRiseRunAndStraight(g.rise(v), g.run(v), g.straight(v));
       case "hl1" -> v -> ReverseCurve.ofRiseRunAndFirstRadius(g.rise(v), g.run(v), g.first(v));

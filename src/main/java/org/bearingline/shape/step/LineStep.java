@@ -57,8 +57,7 @@ record LineStep(Target target, EdgeKind edge, Place place) implements Step {
       return until(f);
     }
     refuseAlong(f);
-    String way =
-        DIRECTIONS.keySet().stream().filter(f::has).findFirst().orElseThrow();
+    String way = DIRECTIONS.keySet().stream().filter(f::has).findFirst().orElseThrow();
     Formula length = f.length(way);
     return (pen, values) ->
         pen.at(place)
@@ -100,9 +99,7 @@ record LineStep(Target target, EdgeKind edge, Place place) implements Step {
                 + Plain.mm(goal.value(values)));
       }
       Point end = from.plus(way.times(distance / share));
-      return isX
-          ? new Point(goal.value(values), end.y())
-          : new Point(end.x(), goal.value(values));
+      return isX ? new Point(goal.value(values), end.y()) : new Point(end.x(), goal.value(values));
     };
   }
 

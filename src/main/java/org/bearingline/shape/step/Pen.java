@@ -66,7 +66,8 @@ public final class Pen {
     Point from = at(place);
     if (from.distanceTo(to) < SHORTEST) {
       throw new Problem(
-          place, "this line has no length: it begins and ends at " + words(from) + "; leave it out");
+          place,
+          "this line has no length: it begins and ends at " + words(from) + "; leave it out");
     }
     add(new Line(from, to), kind, place);
   }
