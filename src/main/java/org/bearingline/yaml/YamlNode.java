@@ -159,8 +159,11 @@ public final class YamlNode {
   public void allowOnly(Set<String> names) {
     for (String name : fields().keySet()) {
       if (!names.contains(name)) {
-        throw new Problem(
-            placeOfName(name), "“" + name + "” is not known here" + NearestName.hint(names, name));
+        String hint =
+            fields().get(name).isBlank()
+                ? "; if it belongs to the text before the comma, put that text in quotes"
+                : NearestName.hint(names, name);
+        throw new Problem(placeOfName(name), "“" + name + "” is not known here" + hint);
       }
     }
   }
