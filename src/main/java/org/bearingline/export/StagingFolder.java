@@ -1,31 +1,204 @@
 package org.bearingline.export;
 
+import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayDeque;
+import java.util.ArrayList;
+import java.util.Deque;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import org.bearingline.problem.Place;
+import org.bearingline.problem.Problem;
 
 /**
- * Writes a set of files into a folder, all or none: each is written beside its place under another
- * name, and all are moved into place when the last one is whole.
+ * Writes a set of files into a folder, all or none: each is written beside its place, and all are
+ * moved into place when the last one is whole. Until then the folder's own files are untouched; a
+ * folder that was not there is made, and taken away again where nothing comes of it. Used by one
+ * thread.
+ *
+ * <pre>{@code
+ * try (StagingFolder folder = StagingFolder.into(target)) {
+ *   folder.write("rail.svg", bytes);
+ *   folder.commit();
+ * }
+ * }</pre>
  */
 public final class StagingFolder implements AutoCloseable {
 
-  /** Opens {@code target}, made where it is missing; fails with a Problem of {@code --into}. */
+  private static final Place INTO = Place.option("--into");
+
+  private final Path target;
+  private final Mover mover;
+  private final Map<String, String> names = new LinkedHashMap<>();
+  private final Deque<Path> madeFolders = new ArrayDeque<>();
+  private Path staging;
+  private boolean committed;
+
+  private StagingFolder(Path target, Mover mover) {
+    this.target = target.toAbsolutePath().normalize();
+    this.mover = mover;
+  }
+
+  /** Opens a folder, there or not yet; fails with a Problem of {@code --into}. */
   public static StagingFolder into(Path target) {
-    throw new UnsupportedOperationException();
+    return into(target, Mover::atomically);
   }
 
-  /** Writes one file beside its place; {@code name} is a plain file name, each used once. */
+  static StagingFolder into(Path target, Mover mover) {
+    StagingFolder folder = new StagingFolder(target, mover);
+    folder.check();
+    return folder;
+  }
+
+  private void check() {
+    Path there = target;
+    while (!Files.exists(there) && there.getParent() != null) {
+      there = there.getParent();
+    }
+    if (!Files.isDirectory(there)) {
+      throw new Problem(INTO, there + " is a file; name a folder to write into.");
+    }
+    if (!Files.isWritable(there)) {
+      throw new Problem(
+          INTO, there + " may not be written to; name a folder that is yours to write into.");
+    }
+  }
+
+  /**
+   * Writes one file beside its place.
+   *
+   * @param name a plain file name; the same name twice, be it in other capitals, is a Problem
+   * @param content the whole file
+   */
   public void write(String name, byte[] content) {
-    throw new UnsupportedOperationException();
+    Path plain = Path.of(name);
+    if (plain.getNameCount() != 1 || !plain.equals(plain.getFileName())) {
+      throw new IllegalArgumentException("not a plain file name: " + name);
+    }
+    // Some file systems do not tell capitals apart; there one file would hide the other.
+    if (names.putIfAbsent(name.toLowerCase(Locale.ROOT), name) != null) {
+      throw new Problem(
+          Place.nowhere(),
+          "Two parts would both write the file " + name + "; give them different names.");
+    }
+    if (Files.isDirectory(target.resolve(name))) {
+      throw new Problem(
+          INTO, target.resolve(name) + " is a folder; move it away or write into another folder.");
+    }
+    try {
+      Files.write(staging().resolve(name), content);
+    } catch (IOException e) {
+      throw failed(name, e);
+    }
   }
 
-  /** Moves all files into place; on failure what stood there before stands there again. */
+  private Path staging() throws IOException {
+    if (staging == null) {
+      for (Path missing = target; !Files.exists(missing); missing = missing.getParent()) {
+        madeFolders.addLast(missing);
+      }
+      Files.createDirectories(target);
+      staging = Files.createTempDirectory(target, ".staging-");
+    }
+    return staging;
+  }
+
+  /** Moves all files into place; where one move fails, what stood there before stands again. */
   public void commit() {
-    throw new UnsupportedOperationException();
+    List<Placed> placed = new ArrayList<>();
+    for (String name : names.values()) {
+      try {
+        placed.add(place(name));
+      } catch (IOException e) {
+        takeBack(placed);
+        throw failed(name, e);
+      }
+    }
+    committed = true;
   }
 
-  /** Takes away whatever was not moved into place. */
+  /**
+   * A file that was moved into place.
+   *
+   * @param place where it stands
+   * @param former the file it replaced, kept in the staging folder; null where there was none
+   */
+  private record Placed(Path place, Path former) {}
+
+  private Placed place(String name) throws IOException {
+    Path place = target.resolve(name);
+    Path former = null;
+    if (Files.exists(place)) {
+      former = former(name);
+      mover.move(place, former);
+    }
+    try {
+      mover.move(staging.resolve(name), place);
+    } catch (IOException e) {
+      if (former != null) {
+        restore(former, place);
+      }
+      throw e;
+    }
+    return new Placed(place, former);
+  }
+
+  private static void takeBack(List<Placed> placed) {
+    for (Placed file : placed) {
+      if (file.former() == null) {
+        delete(file.place());
+      } else {
+        restore(file.former(), file.place());
+      }
+    }
+  }
+
+  private static void restore(Path former, Path place) {
+    try {
+      Mover.atomically(former, place);
+    } catch (IOException e) {
+      throw new Problem(
+          INTO, place + " could not be put back; its former content is in " + former + ".", e);
+    }
+  }
+
+  private Problem failed(String name, IOException cause) {
+    return new Problem(
+        INTO,
+        "The file "
+            + target.resolve(name)
+            + " could not be written, and nothing was changed; see whether the folder is yours to"
+            + " write into and the disk has room.",
+        cause);
+  }
+
+  /**
+   * Takes away whatever was not moved into place. A former file that could not be put back stays
+   * where the problem says it is.
+   */
   @Override
   public void close() {
-    throw new UnsupportedOperationException();
+    if (staging != null) {
+      names.values().forEach(name -> delete(staging.resolve(name)));
+      if (committed) {
+        names.values().forEach(name -> delete(former(name)));
+      }
+      delete(staging);
+    }
+    if (!committed) {
+      madeFolders.forEach(StagingFolder::delete);
+    }
+  }
+
+  private Path former(String name) {
+    return staging.resolve("former " + name);
+  }
+
+  /** Deletes a file or an empty folder; what cannot be deleted does no harm. */
+  private static void delete(Path file) {
+    file.toFile().delete();
   }
 }

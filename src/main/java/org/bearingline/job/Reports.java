@@ -53,7 +53,7 @@ final class Reports {
         quantity,
         result.reach(),
         result.largestCutter(),
-        result.bits().stream().map(bit -> new Report.Bit(bit.diameter(), 0)).toList(),
+        result.bits().stream().map(bit -> new Report.Bit(bit.diameter())).toList(),
         result.roughLine().map(Reports::roughLine),
         feed(result),
         result.passes().map(Passes::depths).orElse(List.of()),
@@ -112,7 +112,7 @@ final class Reports {
   private static Report.RoughLine roughLine(RoughLine line) {
     return new Report.RoughLine(
         line.allowance(),
-        line.blade().map(blade -> blade.smallestRadius()).orElse(0.0),
+        line.blade().stream().mapToDouble(blade -> blade.smallestRadius()).findFirst(),
         line.length(),
         line.wasteArea(),
         line.bridged().stream().map(RoughLine.Bridge::at).toList());

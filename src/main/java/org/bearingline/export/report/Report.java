@@ -109,24 +109,27 @@ public record Report(List<Part> parts) {
   public record Overcut(Point at, double area, double depth) {}
 
   /**
-   * One of the maker's bits.
+   * One of the maker's bits that leaves nothing.
    *
    * @param diameter mm
-   * @param leftovers how many places it would leave; 0 means it does the whole part
    */
-  public record Bit(double diameter, int leftovers) {}
+  public record Bit(double diameter) {}
 
   /**
    * The saw line.
    *
    * @param allowance least distance from the part
-   * @param bladeRadius the tightest turn of the blade
+   * @param bladeRadius the tightest turn of the blade; empty where no blade was named
    * @param length of the line
    * @param wasteArea wood left between line and part for the bit to take
    * @param bridged places the blade cannot follow and the line passes over
    */
   public record RoughLine(
-      double allowance, double bladeRadius, double length, double wasteArea, List<Point> bridged) {
+      double allowance,
+      OptionalDouble bladeRadius,
+      double length,
+      double wasteArea,
+      List<Point> bridged) {
 
     public RoughLine {
       bridged = List.copyOf(bridged);
