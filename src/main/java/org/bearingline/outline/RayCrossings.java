@@ -5,67 +5,43 @@ final class RayCrossings {
 
   private RayCrossings() {}
 
+  /** The parity is right; an arc that crosses twice may count 0. */
   static int count(Primitive piece, Point p) {
-    return piece.match(line -> onLine(line, p), arc -> onArc(arc, p));
+    return piece.match(line -> chord(line, p), arc -> chord(arc, p) + betweenChordAndArc(arc, p));
+  }
+
+  private static double side(Primitive piece, Point p) {
+    Point a = piece.start();
+    Point b = piece.end();
+    return (b.x() - a.x()) * (p.y() - a.y()) - (b.y() - a.y()) * (p.x() - a.x());
   }
 
   // Half-open in y: the lower end counts, the upper does not, so a shared end counts once.
-  private static boolean spans(double y, double from, double to) {
-    return from <= y != to <= y;
-  }
-
-  private static int onLine(Line line, Point p) {
-    Point a = line.start();
-    Point b = line.end();
-    if (!spans(p.y(), a.y(), b.y())) {
+  private static int chord(Primitive piece, Point p) {
+    double from = piece.start().y();
+    double to = piece.end().y();
+    if (from <= p.y() == to <= p.y()) {
       return 0;
     }
-    double side = b.minus(a).cross(p.minus(a));
-    return (b.y() > a.y() ? side > 0 : side < 0) ? 1 : 0;
+    double side = side(piece, p);
+    return (to > from ? side > 0 : side < 0) ? 1 : 0;
   }
 
-  private static int onArc(Arc arc, Point p) {
-    double dy = p.y() - arc.center().y();
-    if (Math.abs(dy) > arc.radius() + arc.radius() * 1e-6) {
+  // Arc and chord enclose a piece of the disc: a point in it sees one of the two more.
+  private static int betweenChordAndArc(Arc arc, Point p) {
+    double vx = p.x() - arc.center().x();
+    double vy = p.y() - arc.center().y();
+    if (vx * vx + vy * vy >= arc.radius() * arc.radius()) {
       return 0;
     }
-    double whole = Math.abs(arc.sweep());
-    double sign = Math.signum(arc.sweep());
-    double from = arc.startDegrees();
-    // Cut at the top and the bottom of the circle: between them y runs one way.
-    double done = 0;
-    double y = arc.start().y();
-    int count = 0;
-    while (done < whole) {
-      double at = from + sign * done;
-      double next = Math.min(whole, done + toNextTurn(at, sign));
-      boolean last = next >= whole;
-      double nextY = last ? arc.end().y() : turnY(arc, from + sign * next);
-      double middle = Degrees.cos(from + sign * (done + next) / 2);
-      if (spans(p.y(), y, nextY)) {
-        double half = Math.sqrt(Math.max(0, arc.radius() * arc.radius() - dy * dy));
-        double x = arc.center().x() + (middle >= 0 ? half : -half);
-        if (x > p.x()) {
-          count++;
-        }
-      }
-      y = nextY;
-      done = last ? whole : next;
+    if (arc.isFullCircle()) {
+      return 1;
     }
-    return count;
-  }
-
-  private static double turnY(Arc arc, double degrees) {
-    return Degrees.sin(Math.rint(degrees / 90) * 90) > 0
-        ? arc.center().y() + arc.radius()
-        : arc.center().y() - arc.radius();
-  }
-
-  /** Degrees from a direction to the next 90° or 270° in the given sense, in (0, 180]. */
-  private static double toNextTurn(double degrees, double sign) {
-    double turn = Degrees.normalised(sign > 0 ? degrees - 90 : 90 - degrees) % 180;
-    double rest = 180 - turn;
-    // A start at the turn itself, give or take rounding, goes on to the next one.
-    return rest < 1e-9 ? 180 : rest;
+    double dx = arc.end().x() - arc.start().x();
+    double dy = arc.end().y() - arc.start().y();
+    double side = side(arc, p);
+    // On the chord itself the point counts as lying above and to the right of it, as above.
+    boolean right = side < 0 || (side == 0 && (dy > 0 || (dy == 0 && dx < 0)));
+    return right == arc.sweep() > 0 ? 1 : 0;
   }
 }

@@ -1,0 +1,212 @@
+package org.bearingline.outline.topology;
+
+/**
+ * Finds where pieces meet and notes it as {@link Cuts}. An end within the tolerance of another
+ * piece counts as lying on it; a crossing so near to such an end that the two pieces part by less
+ * than the tolerance in between is that end. So pieces that lie on each other are cut at each
+ * other's ends only, and what is left of them coincides.
+ */
+public final class Crossings {
+
+  private final Pieces p;
+  private final double tolerance;
+  private final Cuts cuts;
+  private final double[] touchX = new double[4];
+  private final double[] touchY = new double[4];
+  private int touches;
+  private int met;
+  private double lastX;
+  private double lastY;
+
+  /**
+   * @param tolerance mm
+   */
+  public Crossings(Pieces pieces, double tolerance) {
+    this.p = pieces;
+    this.tolerance = tolerance;
+    this.cuts = new Cuts(pieces);
+  }
+
+  public Cuts cuts() {
+    return cuts;
+  }
+
+  /** Cuts each piece at its meetings with every other. */
+  public void findAll() {
+    PieceIndex index = new PieceIndex(p);
+    for (int i = 0; i < p.size(); i++) {
+      int count = index.queryAround(i, tolerance);
+      int[] hits = index.hits();
+      for (int h = 0; h < count; h++) {
+        if (hits[h] > i) {
+          cross(i, hits[h]);
+        }
+      }
+    }
+  }
+
+  /** Notes the meetings of two pieces; returns how many inner crossings or contacts were found. */
+  public int cross(int i, int j) {
+    touches = 0;
+    met = 0;
+    touch(p.x0[i], p.y0[i], j);
+    if (!p.full[i]) {
+      touch(p.x1[i], p.y1[i], j);
+    }
+    touch(p.x0[j], p.y0[j], i);
+    if (!p.full[j]) {
+      touch(p.x1[j], p.y1[j], i);
+    }
+    if (p.turn[i] == 0) {
+      if (p.turn[j] == 0) {
+        if (touches == 0) {
+          lines(i, j);
+        }
+      } else {
+        lineAndArc(i, j);
+      }
+    } else if (p.turn[j] == 0) {
+      lineAndArc(j, i);
+    } else {
+      arcs(i, j);
+    }
+    return met;
+  }
+
+  /** The x of the last meeting noted. */
+  public double lastX() {
+    return lastX;
+  }
+
+  public double lastY() {
+    return lastY;
+  }
+
+  private void touch(double x, double y, int on) {
+    if (p.distance(on, x, y) > tolerance) {
+      return;
+    }
+    touchX[touches] = x;
+    touchY[touches] = y;
+    touches++;
+    if (!nearEnd(on, x, y)) {
+      cuts.add(on, x, y);
+      note(x, y);
+    }
+  }
+
+  private void note(double x, double y) {
+    met++;
+    lastX = x;
+    lastY = y;
+  }
+
+  private boolean nearEnd(int k, double x, double y) {
+    double limit = tolerance * tolerance;
+    return square(x - p.x0[k], y - p.y0[k]) <= limit || square(x - p.x1[k], y - p.y1[k]) <= limit;
+  }
+
+  private void lines(int i, int j) {
+    double ax = p.x1[i] - p.x0[i];
+    double ay = p.y1[i] - p.y0[i];
+    double bx = p.x1[j] - p.x0[j];
+    double by = p.y1[j] - p.y0[j];
+    double wx = p.x0[j] - p.x0[i];
+    double wy = p.y0[j] - p.y0[i];
+    double det = ax * by - ay * bx;
+    double t = (wx * by - wy * bx) / det;
+    double u = (wx * ay - wy * ax) / det;
+    if (t > 0 && t < 1 && u > 0 && u < 1) {
+      both(i, j, p.x0[i] + t * ax, p.y0[i] + t * ay);
+    }
+  }
+
+  private void lineAndArc(int line, int arc) {
+    double dx = p.x1[line] - p.x0[line];
+    double dy = p.y1[line] - p.y0[line];
+    double length = Math.sqrt(dx * dx + dy * dy);
+    double ux = dx / length;
+    double uy = dy / length;
+    double wx = p.cx[arc] - p.x0[line];
+    double wy = p.cy[arc] - p.y0[line];
+    double foot = wx * ux + wy * uy;
+    double apart = Math.abs(ux * wy - uy * wx);
+    double radius = p.r[arc];
+    if (apart > radius + tolerance) {
+      return;
+    }
+    double half = Math.sqrt(Math.max(0, (radius - apart) * (radius + apart)));
+    lineHit(line, arc, foot - half, ux, uy, length, half / radius);
+    if (half > 0) {
+      lineHit(line, arc, foot + half, ux, uy, length, half / radius);
+    }
+  }
+
+  private void lineHit(
+      int line, int arc, double at, double ux, double uy, double length, double sine) {
+    if (at <= 0 || at >= length) {
+      return;
+    }
+    double x = p.x0[line] + at * ux;
+    double y = p.y0[line] + at * uy;
+    if (p.spans(arc, x - p.cx[arc], y - p.cy[arc]) && !knownTouch(x, y, sine)) {
+      both(line, arc, x, y);
+    }
+  }
+
+  private void arcs(int i, int j) {
+    double dx = p.cx[j] - p.cx[i];
+    double dy = p.cy[j] - p.cy[i];
+    double apart = Math.sqrt(dx * dx + dy * dy);
+    double r = p.r[i];
+    double s = p.r[j];
+    if (apart > r + s + tolerance || Math.abs(r - s) > apart + tolerance || apart == 0) {
+      return;
+    }
+    if (apart + Math.abs(r - s) <= tolerance) {
+      return; // One circle: the ends have said all.
+    }
+    double along = apart / 2 + (r - s) * (r + s) / (2 * apart);
+    along = Math.max(-r, Math.min(r, along));
+    double half = Math.sqrt((r - along) * (r + along));
+    double sine = half * apart / (r * s);
+    arcHit(i, j, dx / apart, dy / apart, along, half, sine);
+    if (half > 0) {
+      arcHit(i, j, dx / apart, dy / apart, along, -half, sine);
+    }
+  }
+
+  private void arcHit(int i, int j, double ux, double uy, double along, double aside, double sine) {
+    double vx = along * ux - aside * uy;
+    double vy = along * uy + aside * ux;
+    if (!p.spans(i, vx, vy)) {
+      return;
+    }
+    double x = p.cx[i] + vx;
+    double y = p.cy[i] + vy;
+    if (p.spans(j, x - p.cx[j], y - p.cy[j]) && !knownTouch(x, y, sine)) {
+      both(i, j, x, y);
+    }
+  }
+
+  // Near a touching end the pieces run within the tolerance over tolerance / sine mm.
+  private boolean knownTouch(double x, double y, double sine) {
+    double reach = tolerance + tolerance / Math.max(sine, 1e-300);
+    for (int t = 0; t < touches; t++) {
+      if (square(x - touchX[t], y - touchY[t]) <= reach * reach) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  private void both(int i, int j, double x, double y) {
+    cuts.add(i, x, y);
+    cuts.add(j, x, y);
+    note(x, y);
+  }
+
+  private static double square(double dx, double dy) {
+    return dx * dx + dy * dy;
+  }
+}

@@ -1,0 +1,337 @@
+package org.bearingline.outline.topology;
+
+import java.util.Arrays;
+import java.util.List;
+import org.bearingline.outline.Arc;
+import org.bearingline.outline.Line;
+import org.bearingline.outline.Loop;
+import org.bearingline.outline.Point;
+import org.bearingline.outline.Primitive;
+
+/**
+ * Directed lines and arcs in flat arrays: the working form of the kernel, where thousands of pieces
+ * are cut and weighed. Values ({@link Primitive}) stand at its borders only. Not safe for use by
+ * several threads.
+ *
+ * <p>An arc is a line's two ends with a centre, a radius and a turn: +1 counter-clockwise, −1
+ * clockwise; 0 marks a line. Ends of a whole circle are equal.
+ */
+public final class Pieces {
+
+  public double[] x0;
+  public double[] y0;
+  public double[] x1;
+  public double[] y1;
+  public double[] cx;
+  public double[] cy;
+  public double[] r;
+  public byte[] turn;
+  public boolean[] full;
+
+  /** What the piece came from, as its maker numbers things. */
+  public int[] source;
+
+  private int size;
+
+  public Pieces(int capacity) {
+    int room = Math.max(8, capacity);
+    x0 = new double[room];
+    y0 = new double[room];
+    x1 = new double[room];
+    y1 = new double[room];
+    cx = new double[room];
+    cy = new double[room];
+    r = new double[room];
+    turn = new byte[room];
+    full = new boolean[room];
+    source = new int[room];
+  }
+
+  public int size() {
+    return size;
+  }
+
+  private int next() {
+    if (size == x0.length) {
+      int room = size * 2;
+      x0 = Arrays.copyOf(x0, room);
+      y0 = Arrays.copyOf(y0, room);
+      x1 = Arrays.copyOf(x1, room);
+      y1 = Arrays.copyOf(y1, room);
+      cx = Arrays.copyOf(cx, room);
+      cy = Arrays.copyOf(cy, room);
+      r = Arrays.copyOf(r, room);
+      turn = Arrays.copyOf(turn, room);
+      full = Arrays.copyOf(full, room);
+      source = Arrays.copyOf(source, room);
+    }
+    return size++;
+  }
+
+  /** Copies piece {@code from} over piece {@code to}. */
+  public void move(int from, int to) {
+    x0[to] = x0[from];
+    y0[to] = y0[from];
+    x1[to] = x1[from];
+    y1[to] = y1[from];
+    cx[to] = cx[from];
+    cy[to] = cy[from];
+    r[to] = r[from];
+    turn[to] = turn[from];
+    full[to] = full[from];
+    source[to] = source[from];
+  }
+
+  /** Forgets all pieces from number {@code newSize} on. */
+  public void truncate(int newSize) {
+    size = Math.min(size, newSize);
+  }
+
+  public int addLine(double sx, double sy, double ex, double ey, int from) {
+    int k = next();
+    x0[k] = sx;
+    y0[k] = sy;
+    x1[k] = ex;
+    y1[k] = ey;
+    turn[k] = 0;
+    full[k] = false;
+    source[k] = from;
+    return k;
+  }
+
+  public int addArc(
+      double sx,
+      double sy,
+      double ex,
+      double ey,
+      double centerX,
+      double centerY,
+      double radius,
+      int sense,
+      boolean whole,
+      int from) {
+    int k = addLine(sx, sy, ex, ey, from);
+    cx[k] = centerX;
+    cy[k] = centerY;
+    r[k] = radius;
+    turn[k] = (byte) sense;
+    full[k] = whole;
+    return k;
+  }
+
+  /** A copy of piece {@code k} of {@code other} between two points on it. */
+  public int addPart(
+      Pieces other, int k, double sx, double sy, double ex, double ey, boolean whole, int from) {
+    if (other.turn[k] == 0) {
+      return addLine(sx, sy, ex, ey, from);
+    }
+    return addArc(sx, sy, ex, ey, other.cx[k], other.cy[k], other.r[k], other.turn[k], whole, from);
+  }
+
+  public int add(Pieces other, int k, int from) {
+    return addPart(
+        other, k, other.x0[k], other.y0[k], other.x1[k], other.y1[k], other.full[k], from);
+  }
+
+  /** Adds piece {@code k} of {@code other} travelled the other way. */
+  public int addReversed(Pieces other, int k, int from) {
+    int at =
+        addPart(other, k, other.x1[k], other.y1[k], other.x0[k], other.y0[k], other.full[k], from);
+    turn[at] = (byte) -other.turn[k];
+    return at;
+  }
+
+  /** Adds a value, moved by (−ox, −oy). */
+  public int add(Primitive primitive, double ox, double oy, int from) {
+    Point s = primitive.start();
+    Point e = primitive.end();
+    if (primitive instanceof Arc arc) {
+      return addArc(
+          s.x() - ox,
+          s.y() - oy,
+          e.x() - ox,
+          e.y() - oy,
+          arc.center().x() - ox,
+          arc.center().y() - oy,
+          arc.radius(),
+          arc.sweep() > 0 ? 1 : -1,
+          arc.isFullCircle(),
+          from);
+    }
+    return addLine(s.x() - ox, s.y() - oy, e.x() - ox, e.y() - oy, from);
+  }
+
+  /** Piece {@code k} as a value, moved by (ox, oy) and ending at the given points. */
+  public Primitive toPrimitive(int k, Point start, Point end, double ox, double oy) {
+    if (turn[k] == 0) {
+      return new Line(start, end);
+    }
+    double sweep = full[k] ? turn[k] * 360.0 : Math.toDegrees(sweep(k));
+    return new Arc(new Point(cx[k] + ox, cy[k] + oy), r[k], start, end, sweep);
+  }
+
+  /** Pieces {@code from} to {@code to} (exclusive) as a closed loop of values. */
+  public Loop toLoop(int from, int to, double ox, double oy) {
+    int n = to - from;
+    Point[] corners = new Point[n];
+    for (int i = 0; i < n; i++) {
+      corners[i] = new Point(x0[from + i] + ox, y0[from + i] + oy);
+    }
+    Primitive[] values = new Primitive[n];
+    for (int i = 0; i < n; i++) {
+      values[i] = toPrimitive(from + i, corners[i], corners[i + 1 == n ? 0 : i + 1], ox, oy);
+    }
+    return new Loop(List.of(values));
+  }
+
+  /** Signed sweep of an arc in radians; ±2π for a whole circle. */
+  public double sweep(int k) {
+    if (full[k]) {
+      return turn[k] * 2 * Math.PI;
+    }
+    double ax = x0[k] - cx[k];
+    double ay = y0[k] - cy[k];
+    double bx = x1[k] - cx[k];
+    double by = y1[k] - cy[k];
+    double angle = Math.atan2((ax * by - ay * bx) * turn[k], ax * bx + ay * by);
+    return turn[k] * (angle < 0 ? angle + 2 * Math.PI : angle);
+  }
+
+  /** Length in mm. */
+  public double length(int k) {
+    if (turn[k] == 0) {
+      return Math.sqrt(sq(x1[k] - x0[k]) + sq(y1[k] - y0[k]));
+    }
+    return r[k] * Math.abs(sweep(k));
+  }
+
+  /** Whether the direction (vx, vy) from the centre falls on arc {@code k}, ends included. */
+  public boolean spans(int k, double vx, double vy) {
+    if (full[k]) {
+      return true;
+    }
+    double ax = x0[k] - cx[k];
+    double ay = y0[k] - cy[k];
+    double bx = x1[k] - cx[k];
+    double by = y1[k] - cy[k];
+    int t = turn[k];
+    double after = (ax * vy - ay * vx) * t;
+    double before = (vx * by - vy * bx) * t;
+    if ((ax * by - ay * bx) * t > 0) {
+      return after >= 0 && before >= 0;
+    }
+    return after >= 0 || before >= 0;
+  }
+
+  /** Distance in mm from a point to piece {@code k}. */
+  public double distance(int k, double px, double py) {
+    if (turn[k] == 0) {
+      double dx = x1[k] - x0[k];
+      double dy = y1[k] - y0[k];
+      double vx = px - x0[k];
+      double vy = py - y0[k];
+      double along = vx * dx + vy * dy;
+      double norm = dx * dx + dy * dy;
+      if (along <= 0) {
+        return Math.sqrt(vx * vx + vy * vy);
+      }
+      if (along >= norm) {
+        return Math.sqrt(sq(px - x1[k]) + sq(py - y1[k]));
+      }
+      return Math.abs(dx * vy - dy * vx) / Math.sqrt(norm);
+    }
+    double vx = px - cx[k];
+    double vy = py - cy[k];
+    if (spans(k, vx, vy)) {
+      return Math.abs(Math.sqrt(vx * vx + vy * vy) - r[k]);
+    }
+    return Math.sqrt(Math.min(sq(px - x0[k]) + sq(py - y0[k]), sq(px - x1[k]) + sq(py - y1[k])));
+  }
+
+  /** Writes a point near the middle of piece {@code k}, exactly on it, to {@code out}. */
+  public void middle(int k, double[] out) {
+    if (turn[k] == 0) {
+      out[0] = (x0[k] + x1[k]) / 2;
+      out[1] = (y0[k] + y1[k]) / 2;
+      return;
+    }
+    double ax = x0[k] - cx[k];
+    double ay = y0[k] - cy[k];
+    if (full[k]) {
+      out[0] = cx[k] - ax;
+      out[1] = cy[k] - ay;
+      return;
+    }
+    double bx = x1[k] - cx[k];
+    double by = y1[k] - cy[k];
+    double sign = (ax * by - ay * bx) * turn[k] > 0 ? 1 : -1;
+    double mx = (ax + bx) * sign;
+    double my = (ay + by) * sign;
+    double norm = Math.sqrt(mx * mx + my * my);
+    if (norm < 1e-3 * r[k]) {
+      // Nearly a half circle: a quarter turn from the start is as good.
+      mx = -ay * turn[k];
+      my = ax * turn[k];
+      norm = Math.sqrt(mx * mx + my * my);
+    }
+    out[0] = cx[k] + mx / norm * r[k];
+    out[1] = cy[k] + my / norm * r[k];
+  }
+
+  /** Writes the unit tangent in the direction of travel at the start or the end of a piece. */
+  public void tangent(int k, boolean atEnd, double[] out) {
+    double dx;
+    double dy;
+    if (turn[k] == 0) {
+      dx = x1[k] - x0[k];
+      dy = y1[k] - y0[k];
+    } else {
+      double vx = (atEnd ? x1[k] : x0[k]) - cx[k];
+      double vy = (atEnd ? y1[k] : y0[k]) - cy[k];
+      dx = -vy * turn[k];
+      dy = vx * turn[k];
+    }
+    double norm = Math.sqrt(dx * dx + dy * dy);
+    out[0] = dx / norm;
+    out[1] = dy / norm;
+  }
+
+  /** Signed curvature in 1/mm, positive where the piece turns left. */
+  public double curvature(int k) {
+    return turn[k] == 0 ? 0 : turn[k] / r[k];
+  }
+
+  /** Twice the signed area between piece {@code k} and the origin. */
+  public double doubledSweptArea(int k) {
+    if (turn[k] == 0) {
+      return x0[k] * y1[k] - y0[k] * x1[k];
+    }
+    return r[k] * r[k] * sweep(k) + cx[k] * (y1[k] - y0[k]) - cy[k] * (x1[k] - x0[k]);
+  }
+
+  /** Writes the bounds of piece {@code k} as min x, min y, max x, max y from {@code at} on. */
+  public void box(int k, double[] out, int at) {
+    out[at] = Math.min(x0[k], x1[k]);
+    out[at + 1] = Math.min(y0[k], y1[k]);
+    out[at + 2] = Math.max(x0[k], x1[k]);
+    out[at + 3] = Math.max(y0[k], y1[k]);
+    if (turn[k] != 0) {
+      if (spans(k, -1, 0)) {
+        out[at] = Math.min(out[at], cx[k] - r[k]);
+      }
+      if (spans(k, 0, -1)) {
+        out[at + 1] = Math.min(out[at + 1], cy[k] - r[k]);
+      }
+      if (spans(k, 1, 0)) {
+        out[at + 2] = Math.max(out[at + 2], cx[k] + r[k]);
+      }
+      if (spans(k, 0, 1)) {
+        out[at + 3] = Math.max(out[at + 3], cy[k] + r[k]);
+      }
+    }
+  }
+
+  private static double sq(double v) {
+    return v * v;
+  }
+}
