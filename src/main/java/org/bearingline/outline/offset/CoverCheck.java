@@ -10,10 +10,12 @@ final class CoverCheck {
   /**
    * Every piece of {@code inner} lies on or inside {@code outer}, both with wood on the left. With
    * the waste in place of the wood the same test serves an opening.
+   *
+   * @param unlimited whether the covering side reaches on without end, as the waste does
    */
-  static void covers(LoopSet outer, LoopSet inner, Frame frame) throws Unproven {
+  static void covers(LoopSet outer, LoopSet inner, boolean unlimited, Frame frame) throws Unproven {
     Nearness edge = new Nearness(outer.pieces);
-    Inside inside = new Inside(outer, edge.index());
+    Inside inside = new Inside(outer.pieces, edge.index(), unlimited);
     Pieces p = inner.pieces;
     double[] point = new double[2];
     for (int k = 0; k < p.size(); k++) {

@@ -41,7 +41,7 @@ final class ExactWay {
     LoopSet in = LoopSet.of(region, ofWaste, frame);
     LoopSet grown = OffsetStep.dilate(in, radius, frame);
     LoopSet back = OffsetStep.dilate(grown.reversed(), radius, frame).reversed();
-    CoverCheck.covers(back, in, frame);
+    CoverCheck.covers(back, in, ofWaste, frame);
     return toRegion(back, ofWaste);
   }
 

@@ -13,15 +13,14 @@ final class Inside {
   private final PieceIndex index;
   private final int least;
 
-  Inside(LoopSet loops, PieceIndex index) {
-    this.pieces = loops.pieces;
+  /**
+   * @param unlimited whether the wood reaches on without end, as the waste round a part does: there
+   *     the number is 0, and −1 in its openings
+   */
+  Inside(Pieces pieces, PieceIndex index, boolean unlimited) {
+    this.pieces = pieces;
     this.index = index;
-    double area = 0;
-    for (int loop = 0; loop < loops.loops(); loop++) {
-      area += loops.signedArea(loop);
-    }
-    // Loops that go clockwise round the waste bound a wood without limit, where the number is 0.
-    least = area < 0 ? 0 : 1;
+    this.least = unlimited ? 0 : 1;
   }
 
   /** Undecided within rounding of the edge. */
