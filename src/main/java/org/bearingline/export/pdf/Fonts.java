@@ -1,0 +1,63 @@
+package org.bearingline.export.pdf;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.util.EnumMap;
+import java.util.Map;
+import org.apache.fontbox.ttf.TTFParser;
+import org.apache.fontbox.ttf.TrueTypeFont;
+import org.apache.pdfbox.io.RandomAccessReadBuffer;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.pdmodel.font.PDType0Font;
+import org.bearingline.export.font.Typeface;
+
+/** The shipped font in one document: embedded, and only the letters that are used. */
+final class Fonts {
+
+  /** Height of capitals as a share of the em, from the font's OS/2 table. */
+  static final double CAPITALS = 0.714;
+
+  private final Map<Typeface, PDType0Font> fonts = new EnumMap<>(Typeface.class);
+  private final PDDocument document;
+
+  Fonts(PDDocument document) {
+    this.document = document;
+  }
+
+  PDType0Font font(Typeface face) {
+    return fonts.computeIfAbsent(face, this::load);
+  }
+
+  private PDType0Font load(Typeface face) {
+    try (InputStream in = face.open()) {
+      TrueTypeFont font = new TTFParser().parse(RandomAccessReadBuffer.createBufferFromStream(in));
+      // Joined letters would be glyphs that a reader of the file cannot search for.
+      font.setEnableGsub(false);
+      document.registerTrueTypeFontForClosing(font);
+      return PDType0Font.load(document, font, true);
+    } catch (IOException e) {
+      throw new UncheckedIOException("the shipped font cannot be read", e);
+    }
+  }
+
+  /** The text with blanks for control characters and a question mark for letters it has not. */
+  String clean(Typeface face, String text) {
+    PDType0Font font = font(face);
+    StringBuilder clean = new StringBuilder(text.length());
+    text.codePoints()
+        .map(c -> Character.isISOControl(c) || Character.isWhitespace(c) ? ' ' : c)
+        .map(c -> font.getCmapLookup().getGlyphId(c) == 0 ? '?' : c)
+        .forEach(clean::appendCodePoint);
+    return clean.toString();
+  }
+
+  /** Width of a line of text in mm, for an em of {@code size} mm. */
+  double width(Typeface face, double size, String text) {
+    try {
+      return font(face).getStringWidth(clean(face, text)) / 1000.0 * size;
+    } catch (IOException e) {
+      throw new UncheckedIOException("the shipped font cannot be read", e);
+    }
+  }
+}
