@@ -58,7 +58,7 @@ final class PartFiles {
     List<String> notes = Cards.sheetNotes(worked, units);
     Drawing sheets = plate.forPaper(units);
     SheetPlan plan = SheetPlan.plan(sheets, Settings.paper(worked.order().wishes()), notes);
-    put(folder, files, plate.fileName("-sheets.pdf"), SheetsPdf.write(sheets, plan, notes, units));
+    put(folder, files, plate.fileName("-sheets.pdf"), SheetsPdf.write(sheets, plan, units));
   }
 
   private static void put(StagingFolder folder, List<String> files, String name, byte[] content) {
