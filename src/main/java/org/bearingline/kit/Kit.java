@@ -1,6 +1,7 @@
 package org.bearingline.kit;
 
 import java.nio.file.Path;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Objects;
 
@@ -22,19 +23,41 @@ public record Kit(
 
   public Kit {
     Objects.requireNonNull(name);
-    bits = List.copyOf(bits);
-    bearings = List.copyOf(bearings);
-    collars = List.copyOf(collars);
-    blades = List.copyOf(blades);
+    bits = sorted(bits, Comparator.comparingDouble(Bit::diameter));
+    bearings = sorted(bearings, Comparator.comparingDouble(Follower.Bearing::diameter));
+    collars = sorted(collars, Comparator.comparingDouble(Follower.Collar::diameter));
+    blades = sorted(blades, Comparator.comparingDouble(SawBlade::width));
   }
 
   /** The small kit that comes with the program: sizes met in every shop. */
   public static Kit usual() {
-    throw new UnsupportedOperationException();
+    return UsualKit.read();
   }
 
   /** The kit in a YAML file; fails with a Problem that names line and column. */
   public static Kit read(Path file) {
-    throw new UnsupportedOperationException();
+    return KitFile.read(file);
+  }
+
+  /**
+   * The follower with what the kit knows of it: a collar whose inside was not given takes it from
+   * the kit's collar of the same outside diameter.
+   */
+  public Follower known(Follower follower) {
+    if (follower instanceof Follower.Collar collar && collar.insideDiameter().isEmpty()) {
+      for (Follower.Collar owned : collars) {
+        if (Math.abs(owned.diameter() - collar.diameter()) < SAME) {
+          return owned;
+        }
+      }
+    }
+    return follower;
+  }
+
+  /** Two sizes nearer than this are one size written in different units; mm. */
+  private static final double SAME = 0.01;
+
+  private static <T> List<T> sorted(List<T> tools, Comparator<T> order) {
+    return tools.stream().sorted(order).toList();
   }
 }

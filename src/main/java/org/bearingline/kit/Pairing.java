@@ -1,0 +1,87 @@
+package org.bearingline.kit;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.bearingline.facts.FactTable;
+import org.bearingline.length.Length;
+import org.bearingline.length.Units;
+import org.bearingline.problem.Place;
+import org.bearingline.problem.Problem;
+
+/** Whether a cutter and a follower can work together. */
+public final class Pairing {
+
+  /** Tells a collar that just holds its bit from one that does not, beyond rounding; mm. */
+  private static final double ROUNDING = 1e-6;
+
+  private Pairing() {}
+
+  /**
+   * Sentences of caution, none for an untroubled pair.
+   *
+   * @throws Problem where the bit does not pass through the collar
+   */
+  public static List<String> check(Cutter cutter, Follower follower, Units units) {
+    List<String> cautions = new ArrayList<>();
+    if (follower instanceof Follower.Collar collar) {
+      checkCollar(cutter, collar, units, cautions);
+    }
+    return cautions;
+  }
+
+  private static void checkCollar(
+      Cutter cutter, Follower.Collar collar, Units units, List<String> cautions) {
+    String bit = Length.print(cutter.diameter(), units);
+    String outside = Length.print(collar.diameter(), units);
+    if (collar.diameter() <= cutter.diameter() + ROUNDING) {
+      throw new Problem(
+          Place.field("collar"),
+          "a "
+              + outside
+              + " collar is no wider than its "
+              + bit
+              + " bit, which cannot pass through it; choose a wider collar or a smaller bit");
+    }
+    double clearance = chipClearance();
+    if (collar.insideDiameter().isEmpty()) {
+      cautions.add(
+          "Check that the "
+              + bit
+              + " bit passes through the "
+              + outside
+              + " collar with "
+              + Length.print(clearance, units)
+              + " of room all round for chips.");
+      return;
+    }
+    double inside = collar.insideDiameter().getAsDouble();
+    if (inside <= cutter.diameter() + ROUNDING) {
+      throw new Problem(
+          Place.field("collar"),
+          "a "
+              + outside
+              + " collar is "
+              + Length.print(inside, units)
+              + " wide inside, so the "
+              + bit
+              + " bit does not pass; choose a wider collar or a smaller bit");
+    }
+    if (inside < cutter.diameter() + 2 * clearance - ROUNDING) {
+      cautions.add(
+          "The "
+              + bit
+              + " bit has "
+              + Length.print((inside - cutter.diameter()) / 2, units)
+              + " of room in the "
+              + outside
+              + " collar, less than the "
+              + Length.print(clearance, units)
+              + " that lets chips out: take light passes and clear it often.");
+    }
+  }
+
+  private static double chipClearance() {
+    return Length.parse(
+        FactTable.read(Pairing.class, "pairing.tsv").rows().get(0).text("clearance"));
+  }
+}
