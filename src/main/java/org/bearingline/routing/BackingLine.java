@@ -31,8 +31,7 @@ final class BackingLine {
     List<Point> chain = withoutHollows(points(sawn), leaving.sine() > 0, entering.sine() > 0);
     int edges = chain.size() - 1;
     for (int i = 1; i < edges; i++) {
-      double before =
-          i == 1 ? depth(leaving.step(), chain.get(0), chain.get(1)) : margin;
+      double before = i == 1 ? depth(leaving.step(), chain.get(0), chain.get(1)) : margin;
       double after =
           i == edges - 1 ? depth(entering.step(), chain.get(i), chain.get(i + 1)) : margin;
       meet(chain.get(i - 1), chain.get(i), chain.get(i + 1), before, after, corners);

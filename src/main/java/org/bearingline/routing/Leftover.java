@@ -25,6 +25,10 @@ public record Leftover(
     double insideRadius,
     Kind kind) {
 
+  Leftover numbered(int newNumber) {
+    return new Leftover(newNumber, edge, piece, at, area, depth, insideRadius, kind);
+  }
+
   /** What stops the cutter. */
   public enum Kind {
     /** An inside corner or arc tighter than the cutter. */

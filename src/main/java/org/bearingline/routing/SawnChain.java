@@ -21,6 +21,9 @@ record SawnChain(Primitive before, List<Primitive> sawn, Primitive after) {
   /** A run-out steeper than this to the sawn edge (sine) is drawn out to reach the margin. */
   private static final double STEEP = 0.5;
 
+  /** Shorter than this, in mm, a piece is rounding. */
+  private static final double NO_LENGTH = 1e-9;
+
   /**
    * A closed-up chain.
    *
@@ -94,7 +97,7 @@ record SawnChain(Primitive before, List<Primitive> sawn, Primitive after) {
     private final List<Stretch> stretches = new ArrayList<>();
 
     void add(Point from, Point to, Stretch stretch) {
-      if (from.distanceTo(to) > 0) {
+      if (from.distanceTo(to) > NO_LENGTH) {
         primitives.add(new Line(from, to));
         stretches.add(stretch);
       }
@@ -118,10 +121,11 @@ record SawnChain(Primitive before, List<Primitive> sawn, Primitive after) {
         return new Entry(outward, sine, length == 0 ? 0 : reach);
       }
       boolean tangent = Math.abs(sine) <= TANGENT && outward.dot(saw) > 0;
-      // Tangent: the sawn edge itself carries the follower. Otherwise the corner is hollow and an
-      // edge run on would lie in the wood, so it stops there.
+      // Tangent: the sawn edge itself carries the follower, up to its middle, for the other end may
+      // do the same. Otherwise the corner is hollow and an edge run on would lie in the wood, so it
+      // stops there.
       boolean straight = first.curvature() == 0;
-      return new Entry(outward, 0, tangent && straight ? Math.min(length, first.length()) : 0);
+      return new Entry(outward, 0, tangent && straight ? Math.min(length, first.length() / 2) : 0);
     }
 
     Point step() {
