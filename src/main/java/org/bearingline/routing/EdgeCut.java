@@ -10,8 +10,6 @@ import org.bearingline.outline.Region;
 import org.bearingline.outline.offset.Morphology;
 import org.bearingline.outline.offset.OffsetResult;
 import org.bearingline.outline.offset.Overlay;
-import org.bearingline.part.Cavity;
-import org.bearingline.part.Contour;
 import org.bearingline.problem.Place;
 import org.bearingline.problem.Problem;
 
@@ -31,32 +29,40 @@ import org.bearingline.problem.Problem;
 record EdgeCut(
     Region left, Region over, List<Loop> cutEdges, double tolerance, List<String> cautions) {
 
-  static EdgeCut ofOutside(ExtendedEdge edge, Contour contour, Cutter cutter, Follower follower) {
+  static EdgeCut of(RoutedEdge edge, Cutter cutter, Follower follower) {
+    return edge.isOutside() ? ofOutside(edge, cutter, follower) : ofCavity(edge, cutter, follower);
+  }
+
+  private static EdgeCut ofOutside(RoutedEdge edge, Cutter cutter, Follower follower) {
     Work work = new Work();
-    Region designed = Region.of(Outline.of(edge.loop()));
+    Region designed = edge.region();
     double wider = follower.radius() - cutter.radius();
     Region asked = wider > 0 ? work.take(Morphology.open(designed, wider)) : designed;
     Region made = work.take(Morphology.close(asked, cutter.radius()));
-    Region left = withoutAir(Overlay.difference(made, designed), edge, cutter);
+    Region left = withoutAir(Overlay.difference(made, designed), edge.run(), cutter);
     Region over =
-        wider > 0 ? Overlay.difference(Region.of(Outline.of(contour.loop())), made) : Region.EMPTY;
+        wider > 0
+            ? Overlay.difference(Region.of(Outline.of(edge.contour().loop())), made)
+            : Region.EMPTY;
     return new EdgeCut(left, over, made.loops(), work.tolerance, work.cautions);
   }
 
-  static EdgeCut ofCavity(ExtendedEdge edge, Cavity cavity, Cutter cutter, Follower follower) {
+  private static EdgeCut ofCavity(RoutedEdge edge, Cutter cutter, Follower follower) {
     Work work = new Work();
-    Region designed = Region.of(Outline.of(edge.loop()));
+    Region designed = edge.region();
     double wider = follower.radius() - cutter.radius();
     Region asked = wider > 0 ? work.take(Morphology.close(designed, wider)) : designed;
     Region cut = work.take(Morphology.open(asked, cutter.radius()));
     if (cut.isEmpty()) {
       throw new Problem(
-          Place.field(cavity.name()),
+          Place.field(edge.name()),
           "the bit is wider than this opening and cannot enter it; choose a smaller bit");
     }
-    Region left = withoutAir(Overlay.difference(designed, cut), edge, cutter);
+    Region left = withoutAir(Overlay.difference(designed, cut), edge.run(), cutter);
     Region over =
-        wider > 0 ? withoutAir(Overlay.difference(cut, designed), edge, cutter) : Region.EMPTY;
+        wider > 0
+            ? withoutAir(Overlay.difference(cut, designed), edge.run(), cutter)
+            : Region.EMPTY;
     return new EdgeCut(left, over, cut.loops(), work.tolerance, work.cautions);
   }
 

@@ -8,8 +8,6 @@ import org.bearingline.kit.Follower;
 import org.bearingline.outline.Loop;
 import org.bearingline.outline.Outline;
 import org.bearingline.outline.Point;
-import org.bearingline.part.Cavity;
-import org.bearingline.part.EdgeKind;
 import org.bearingline.part.Part;
 
 /**
@@ -53,23 +51,18 @@ public record Reach(
   }
 
   static Reach of(Part part, RoutingSettings settings) {
+    return of(
+        RoutedEdge.all(part, settings.runOut(), settings.margin()),
+        settings.cutter(),
+        settings.follower());
+  }
+
+  static Reach of(List<RoutedEdge> edges, Cutter cutter, Follower follower) {
     Gathering gathering = new Gathering();
-    if (!part.contour().isAll(EdgeKind.SAWN)) {
-      ExtendedEdge edge =
-          ExtendedEdge.ofOutside(part.contour(), settings.runOut(), settings.margin());
-      gathering.add(
-          Template.OUTSIDE_EDGE,
-          edge.loop(),
-          EdgeCut.ofOutside(edge, part.contour(), settings.cutter(), settings.follower()));
+    for (RoutedEdge edge : edges) {
+      gathering.add(edge, EdgeCut.of(edge, cutter, follower));
     }
-    for (Cavity cavity : part.cavities()) {
-      ExtendedEdge edge = ExtendedEdge.ofCavity(cavity.contour(), settings.runOut());
-      gathering.add(
-          cavity.name(),
-          edge.loop(),
-          EdgeCut.ofCavity(edge, cavity, settings.cutter(), settings.follower()));
-    }
-    return gathering.reach(settings.cutter(), settings.follower());
+    return gathering.reach(cutter, follower);
   }
 
   /** Whether every routed edge comes out as designed. */
@@ -83,7 +76,8 @@ public record Reach(
     private final List<String> cautions = new ArrayList<>();
     private double tolerance;
 
-    void add(String edge, Loop designed, EdgeCut cut) {
+    void add(RoutedEdge edge, EdgeCut cut) {
+      Loop designed = edge.run().loop();
       tolerance = Math.max(tolerance, cut.tolerance());
       for (String caution : cut.cautions()) {
         if (!cautions.contains(caution)) {
@@ -96,7 +90,7 @@ public record Reach(
           leftovers.add(
               new Leftover(
                   0,
-                  edge,
+                  edge.name(),
                   piece,
                   m.at(),
                   piece.area(),
@@ -108,7 +102,7 @@ public record Reach(
       for (Outline piece : cut.over().pieces()) {
         PieceMeasure m = PieceMeasure.of(piece, designed, cut.cutEdges());
         if (isWood(piece, m)) {
-          overcuts.add(new Overcut(edge, piece, m.at(), piece.area(), m.depth()));
+          overcuts.add(new Overcut(edge.name(), piece, m.at(), piece.area(), m.depth()));
         }
       }
     }

@@ -86,7 +86,7 @@ record SawnChain(Primitive before, List<Primitive> sawn, Primitive after) {
   }
 
   private static void addEnd(List<StockEnd> ends, Point at, Entry entry, Point travel, Point away) {
-    if (entry.sine() > TANGENT) {
+    if (entry.isRunOut()) {
       ends.add(new StockEnd(at, entry.outward(), away, travel.left().times(-1)));
     }
   }
