@@ -1,9 +1,12 @@
 package org.bearingline.routing;
 
+import java.util.ArrayList;
 import java.util.List;
+import org.bearingline.kit.Cutter;
 
 /**
- * Depths of the passes through a thickness.
+ * depth per pass = min(deepest pass, share · d): equal passes through a thickness, no deeper than
+ * the table of practice allows for a bit of diameter d.
  *
  * @param thickness mm to cut through
  * @param perPass mm each pass takes
@@ -12,7 +15,34 @@ import java.util.List;
  */
 public record Passes(double thickness, double perPass, List<Double> depths, String rule) {
 
+  /** More passes than this are not a way of working but a mistake in the thickness. */
+  private static final int MOST = 1000;
+
+  /** Room for rounding when a thickness is a whole number of passes. */
+  private static final double ROUNDING = 1e-9;
+
   public Passes {
     depths = List.copyOf(depths);
+  }
+
+  /** Equal passes through {@code thickness} mm, more than 0. */
+  public static Passes through(double thickness, Cutter cutter) {
+    Practice practice = Practice.shipped();
+    double deepest = practice.mm("deepest-pass");
+    double share = practice.number("share-of-diameter") * cutter.diameter();
+    int count = (int) Math.min(MOST, Math.ceil(thickness / Math.min(deepest, share) - ROUNDING));
+    List<Double> depths = new ArrayList<>();
+    for (int i = 1; i <= count; i++) {
+      depths.add(i == count ? thickness : thickness * i / count);
+    }
+    String rule =
+        "no deeper than "
+            + Sentences.mm(deepest)
+            + " ("
+            + practice.source("deepest-pass")
+            + ") nor half the bit's diameter ("
+            + practice.source("share-of-diameter")
+            + ")";
+    return new Passes(thickness, thickness / count, depths, rule);
   }
 }

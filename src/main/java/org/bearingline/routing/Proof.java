@@ -1,6 +1,13 @@
 package org.bearingline.routing;
 
+import java.util.List;
+import org.bearingline.kit.Cutter;
+import org.bearingline.kit.Follower;
+import org.bearingline.outline.Outline;
 import org.bearingline.outline.Point;
+import org.bearingline.outline.Region;
+import org.bearingline.outline.offset.Morphology;
+import org.bearingline.part.Part;
 
 /**
  * A = (T ⊕ D(R)) ⊖ D(r), worked forward from the finished template and compared with P. It knows
@@ -11,4 +18,22 @@ import org.bearingline.outline.Point;
  * @param at where it is
  * @param samples how many places were compared
  */
-public record Proof(double maxDeviation, Point at, int samples) {}
+public record Proof(double maxDeviation, Point at, int samples) {
+
+  /**
+   * Plays all templates of a part forward.
+   *
+   * @param named pieces left out of the comparison, because they are told elsewhere
+   */
+  static Proof of(
+      Part part, List<Template> templates, Cutter cutter, Follower follower, List<Outline> named) {
+    ProofSamples samples = new ProofSamples(part, named);
+    for (Template template : templates) {
+      Region plate = Region.of(template.plate());
+      Region free = Morphology.dilate(plate, follower.radius()).region();
+      Region made = Morphology.erode(free, cutter.radius()).region();
+      samples.compare(made, template.serves());
+    }
+    return new Proof(samples.most(), samples.at(), samples.count());
+  }
+}

@@ -17,6 +17,8 @@ import org.bearingline.outline.Point;
  * @param length of all lines, mm
  * @param wasteArea wood between line and part for the bit to take, mm²
  * @param bridged places the blade cannot follow and the line passes over, from the left
+ * @param outsideTurns where the line turns too tightly outward for the blade, which leaves the wood
+ *     there and comes in again
  * @param notes sentences for the maker
  */
 public record RoughLine(
@@ -27,12 +29,14 @@ public record RoughLine(
     double length,
     double wasteArea,
     List<Bridge> bridged,
+    List<Point> outsideTurns,
     List<String> notes) {
 
   public RoughLine {
     paths = List.copyOf(paths);
     openings = List.copyOf(openings);
     bridged = List.copyOf(bridged);
+    outsideTurns = List.copyOf(outsideTurns);
     notes = List.copyOf(notes);
   }
 

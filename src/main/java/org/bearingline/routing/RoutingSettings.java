@@ -6,13 +6,17 @@ import java.util.OptionalDouble;
 import org.bearingline.kit.Cutter;
 import org.bearingline.kit.Follower;
 import org.bearingline.kit.SawBlade;
+import org.bearingline.length.Length;
+import org.bearingline.problem.Place;
+import org.bearingline.problem.Problem;
 
 /**
  * What the maker chooses for one part; lengths in mm.
  *
  * @param cutter the bit's cutting cylinder
  * @param follower what rides the template
- * @param allowance wood left outside the line for the bit to take, more than 0
+ * @param allowance wood left outside the line for the bit to take, 0 or more; the rough line
+ *     refuses 0
  * @param blade the saw for the rough line; empty where the blade's turn does not matter
  * @param runOut how far the template goes on past the ends of the work, 0 or more
  * @param margin how far the template reaches behind sawn edges, 0 or more
@@ -34,12 +38,37 @@ public record RoutingSettings(
     Objects.requireNonNull(follower);
     Objects.requireNonNull(blade);
     Objects.requireNonNull(thickness);
+    check("allowance", allowance);
+    check("run-out", runOut);
+    check("margin", margin);
+    check("minimum width", minimumWidth);
+    check("thickness", thickness.orElse(0));
   }
 
-  /** The usual choices for a bit and what it follows. */
+  private static void check(String name, double mm) {
+    if (!(mm >= 0 && mm <= Length.LARGEST)) {
+      throw new Problem(
+          Place.field(name), "a length from 0 to " + Length.LARGEST / 1000 + " m is wanted");
+    }
+  }
+
+  /** The usual choices for a bit and what it follows, from the table of practice. */
   public static RoutingSettings usual(Cutter cutter, Follower follower) {
+    Practice practice = Practice.shipped();
     return new RoutingSettings(
-        cutter, follower, 25.4 / 16, Optional.empty(), 40, 40, 10, OptionalDouble.empty());
+        cutter,
+        follower,
+        practice.mm("allowance"),
+        Optional.empty(),
+        practice.mm("run-out"),
+        practice.mm("margin"),
+        practice.mm("minimum-width"),
+        OptionalDouble.empty());
+  }
+
+  public RoutingSettings withFollower(Follower other) {
+    return new RoutingSettings(
+        cutter, other, allowance, blade, runOut, margin, minimumWidth, thickness);
   }
 
   public RoutingSettings withAllowance(double mm) {
