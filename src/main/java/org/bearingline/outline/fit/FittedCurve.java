@@ -1,6 +1,7 @@
 package org.bearingline.outline.fit;
 
 import java.util.List;
+import org.bearingline.outline.Path;
 import org.bearingline.outline.Primitive;
 
 /**
@@ -13,5 +14,10 @@ public record FittedCurve(List<Primitive> primitives, double maxDeviation) {
 
   public FittedCurve {
     primitives = List.copyOf(primitives);
+  }
+
+  /** The primitives as a path. */
+  public Path path() {
+    return new Path(primitives);
   }
 }

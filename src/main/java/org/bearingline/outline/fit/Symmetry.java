@@ -1,0 +1,52 @@
+package org.bearingline.outline.fit;
+
+import java.util.Optional;
+import org.bearingline.outline.Point;
+import org.bearingline.outline.Similarity;
+
+/** Finds the mirror or half turn that carries a span, run backwards, onto itself. */
+final class Symmetry {
+
+  private static final int SAMPLES = 48;
+
+  /** Share of the span's size within which points count as images: rounding only. */
+  private static final double ROUNDING = 1e-12;
+
+  private Symmetry() {}
+
+  /** Carries the point at share s of the span to the point at share 1 − s. */
+  static Optional<Similarity> of(Span span) {
+    Point start = span.start();
+    Point end = span.end();
+    Point middle = span.at(0.5);
+    Similarity halfTurn = Similarity.rotation(180, start.towards(end, 0.5));
+    if (carries(halfTurn, span)) {
+      return Optional.of(halfTurn);
+    }
+    Point center = start.towards(end, 0.5);
+    Point across = end.minus(start);
+    // A closed span is mirrored in the line through its start and its middle.
+    Point axis = across.norm() > 0 ? across.left() : middle.minus(start);
+    if (!(axis.norm() > 0)) {
+      return Optional.empty();
+    }
+    Similarity mirror = Similarity.mirror(center, center.plus(axis));
+    return carries(mirror, span) ? Optional.of(mirror) : Optional.empty();
+  }
+
+  private static boolean carries(Similarity map, Span span) {
+    int samples = span.samples(SAMPLES);
+    double size = 0;
+    double off = 0;
+    for (int i = 0; i <= samples; i++) {
+      Point p = span.at((double) i / samples);
+      Point q = span.at(1 - (double) i / samples);
+      size = Math.max(size, Math.max(Math.abs(p.x()), Math.abs(p.y())));
+      off = Math.max(off, map.apply(p).distanceTo(q));
+      if (off > ROUNDING * Math.max(1, 2 * size) && i > 2) {
+        return false;
+      }
+    }
+    return off <= ROUNDING * Math.max(1, 2 * size);
+  }
+}
