@@ -40,6 +40,14 @@ record Biarc(Primitive first, Primitive second, Point along) {
     return Optional.of(new Biarc(first, second, after.minus(before).unit()));
   }
 
+  /** One piece told as two; nothing where it turns by more than half a circle. */
+  static Optional<Biarc> halves(Primitive piece) {
+    if (piece.length() * Math.abs(piece.curvature()) > Math.PI) {
+      return Optional.empty();
+    }
+    return Optional.of(new Biarc(piece.part(0, 0.5), piece.part(0.5, 1), piece.tangentAt(0.5)));
+  }
+
   List<Primitive> pieces() {
     return List.of(first, second);
   }

@@ -84,7 +84,7 @@ public final class CurveFit {
   private Part part(Span span) {
     List<Double> cuts = cuts(span);
     if (cuts.isEmpty()) {
-      Optional<LongestRuns.Run> single = new LongestRuns(span).single(tolerance);
+      Optional<Run> single = new LongestRuns(span).single(tolerance);
       if (single.isPresent()) {
         return measured(span, List.of(single.get()));
       }
@@ -123,10 +123,10 @@ public final class CurveFit {
     return new Part(Joining.joined(pieces), half.deviation());
   }
 
-  private static Part measured(Span span, List<LongestRuns.Run> runs) {
+  private static Part measured(Span span, List<Run> runs) {
     List<Primitive> pieces = new ArrayList<>();
     double deviation = 0;
-    for (LongestRuns.Run run : runs) {
+    for (Run run : runs) {
       Span part = new Span(span.curve(), run.from(), run.to());
       for (int i = 1; i < MEASURED_SAMPLES; i++) {
         double off = run.biarc().distanceTo(part.at((double) i / MEASURED_SAMPLES));

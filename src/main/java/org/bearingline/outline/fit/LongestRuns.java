@@ -8,25 +8,20 @@ import org.bearingline.outline.Point;
 /**
  * Covers a smooth span with biarcs, each as long as the tolerance allows, then evens them out.
  *
- * <p>The ends of a biarc lie on the curve, but not its end directions. Over a length h on which the
- * curvature changes by κ' per mm, an arc chain that keeps the curve's own directions at the ends of
- * each biarc strays by κ' h³ / 324; turned there by −κ' h² / 48, by κ' h³ / 998 only: the
+ * <p>The ends of a biarc lie on the curve, but its end directions are not quite the curve's. Over a
+ * length h on which the curvature changes by κ' per mm, biarcs that keep the curve's own directions
+ * stray by κ' h³ / 324; with their directions turned by −κ' h² / 48 only by κ' h³ / 998, for the
  * monospline of third degree of least deviation, B₃ / 3!, has that slope at its knots. So runs are
- * almost half as long again. At the ends of the span the directions are the curve's.
+ * almost half as long again. At the ends of the span the directions are the curve's; a single arc
+ * there arrives with nearly that turn of itself, and so may stand at either end.
  */
 final class LongestRuns {
 
-  private static final int SAMPLES = 32;
+  /** 48 as above; runs that end early, as beside the span's ends, are better off with less turn. */
+  private static final double[] DIVISORS = {48, 56, 66};
 
-  /** What the samples may miss of a crest between them. */
-  private static final double SAMPLED_SHARE = 0.985;
-
-  /** Cosine of the largest angle between a run's chord and the curve on it. */
-  private static final double WIDEST = 0.4;
-
-  private static final int HALVINGS = 12;
   private static final int EVENING_STEPS = 7;
-  private static final int MOST_RUNS = 20_000;
+  private static final int MOST_PIECES = 100_000;
 
   private final Span span;
 
@@ -34,145 +29,124 @@ final class LongestRuns {
     this.span = span;
   }
 
-  /**
-   * A biarc over a part of the span.
-   *
-   * @param to parameter at its end
-   * @param direction of travel at its end
-   */
-  record Run(double from, double to, Point direction, Biarc biarc) {}
+  /** How a chain is made: whether single arcs stand at its ends, and how knots are turned. */
+  private record Plan(boolean head, boolean tail, double divisor) {}
 
-  /** As few runs as found within {@code tolerance} mm, with deviations as even as may be. */
+  /** The one biarc over the whole span, if it stays within {@code tolerance} mm. */
+  Optional<Run> single(double tolerance) {
+    return new Runs(span, tolerance)
+        .biarc(span.from(), span.startDirection(), span.to(), span.endDirection());
+  }
+
+  /** As few pieces as found within {@code tolerance} mm, with deviations as even as may be. */
   List<Run> cover(double tolerance) {
-    List<Run> best = greedy(tolerance, MOST_RUNS);
+    Plan best = null;
+    List<Run> runs = List.of();
+    int fewest = MOST_PIECES;
+    for (Plan plan : plans()) {
+      List<Run> found = chain(plan, tolerance, fewest - 1);
+      if (!found.isEmpty()) {
+        best = plan;
+        runs = found;
+        fewest = pieces(plan, found);
+      }
+    }
+    if (best == null) {
+      throw new IllegalStateException("the curve needs more than " + MOST_PIECES + " arcs");
+    }
     double good = 1;
     double bad = 0;
     for (int i = 0; i < EVENING_STEPS; i++) {
       double share = (good + bad) / 2;
-      List<Run> tighter = greedy(share * tolerance, best.size());
+      List<Run> tighter = chain(best, share * tolerance, fewest);
       if (tighter.isEmpty()) {
         bad = share;
       } else {
         good = share;
-        best = tighter;
+        runs = tighter;
       }
-    }
-    return best;
-  }
-
-  /** The one biarc over the whole span, if it stays within {@code tolerance} mm. */
-  Optional<Run> single(double tolerance) {
-    return run(span.from(), span.startDirection(), span.to(), tolerance * SAMPLED_SHARE);
-  }
-
-  /** No runs where more than {@code most} would be needed. */
-  private List<Run> greedy(double tolerance, int most) {
-    List<Run> runs = new ArrayList<>();
-    double at = span.from();
-    Point direction = span.startDirection();
-    double step = span.to() - span.from();
-    while (at < span.to()) {
-      if (runs.size() == most) {
-        return List.of();
-      }
-      Run longest = longest(at, direction, step, tolerance * SAMPLED_SHARE);
-      runs.add(longest);
-      step = longest.to() - longest.from();
-      at = longest.to();
-      direction = longest.direction();
     }
     return runs;
   }
 
-  private Run longest(double at, Point direction, double firstStep, double tolerance) {
-    double left = span.to() - at;
-    Optional<Run> best = Optional.empty();
-    double tooLong = Double.POSITIVE_INFINITY;
-    double step = Math.min(firstStep, left);
-    // Out from the last run's length until one run is good and the next longer is not.
-    while (best.isEmpty() || tooLong == Double.POSITIVE_INFINITY) {
-      Optional<Run> run = run(at, direction, step == left ? span.to() : at + step, tolerance);
-      if (run.isPresent()) {
-        best = run;
-        if (step == left) {
-          return run.get();
-        }
-        step = tooLong < Double.POSITIVE_INFINITY ? step : Math.min(2 * step, left);
-      } else {
-        tooLong = step;
-        step = best.isPresent() ? step : step / 2;
-        if (at + step == at) {
-          throw new IllegalStateException("no arcs follow the curve at parameter " + at);
-        }
+  private static List<Plan> plans() {
+    List<Plan> plans = new ArrayList<>();
+    for (double divisor : DIVISORS) {
+      for (int ends = 0; ends < 4; ends++) {
+        plans.add(new Plan(ends % 2 == 1, ends / 2 == 1, divisor));
       }
     }
-    double good = best.get().to() - at;
-    for (int i = 0; i < HALVINGS && tooLong - good > 1e-3 * good; i++) {
-      double middle = (good + tooLong) / 2;
-      Optional<Run> run = run(at, direction, at + middle, tolerance);
-      if (run.isPresent()) {
-        good = middle;
-        best = run;
-      } else {
-        tooLong = middle;
-      }
-    }
-    return best.get();
+    return plans;
   }
 
-  private Optional<Run> run(double from, Point direction, double to, double tolerance) {
-    Span part = new Span(span.curve(), from, to);
-    Point[] points = new Point[SAMPLES + 1];
-    double length = 0;
-    for (int i = 0; i <= SAMPLES; i++) {
-      points[i] = part.at((double) i / SAMPLES);
-      length += i == 0 ? 0 : points[i].distanceTo(points[i - 1]);
-    }
-    if (!keepsToItsChord(points)) {
-      return Optional.empty();
-    }
-    Point end = to == span.to() ? span.endDirection() : turned(to, length, to - from, tolerance);
-    return Biarc.between(points[0], direction, points[SAMPLES], end)
-        .filter(biarc -> within(biarc, points, tolerance))
-        .map(biarc -> new Run(from, to, end, biarc));
+  private static int pieces(Plan plan, List<Run> runs) {
+    return 2 * runs.size() - (plan.head() ? 1 : 0) - (plan.tail() ? 1 : 0);
   }
 
-  /** The curve's direction at a knot, turned as the head of the class says. */
-  private Point turned(double t, double length, double width, double tolerance) {
-    Curve curve = span.curve();
-    Point direction = curve.directionBefore(t);
-    double half = width / 50;
-    double before = Math.max(span.from(), t - half);
-    double after = Math.min(span.to(), t + half);
-    double change = curve.curvatureAt(after) - curve.curvatureAt(before);
-    double perMm = change / (curve.velocityAt(t).norm() * (after - before));
-    double turn = -perMm * length * length / 48;
-    if (!Double.isFinite(turn)) {
-      return direction;
+  /** Nothing where the plan does not work out or takes more than {@code most} pieces. */
+  private List<Run> chain(Plan plan, double tolerance, int most) {
+    Runs runs = new Runs(span, tolerance);
+    List<Run> chain = new ArrayList<>();
+    double from = span.from();
+    double to = span.to();
+    Point out = span.startDirection();
+    Point in = span.endDirection();
+    if (plan.head()) {
+      double start = from;
+      Point leaving = out;
+      Run head = Longest.find(to - from, to - from, w -> runs.arcFrom(start, leaving, start + w));
+      chain.add(head);
+      from = head.to();
+      out = head.in();
     }
-    // At a run of full length the turn is 20.8 tolerance / length; more is a spike of curvature.
-    double most = 20.8 * tolerance / length;
-    double kept = Math.max(-most, Math.min(most, turn));
-    return direction.plus(direction.left().times(Math.tan(kept))).unit();
+    Optional<Run> tail = Optional.empty();
+    if (plan.tail()) {
+      double width = to - span.from();
+      tail = Optional.of(Longest.find(width, width, w -> runs.arcTo(span.to() - w, span.to(), in)));
+      to = tail.get().from();
+    }
+    if (!(from < to)) {
+      return List.of();
+    }
+    Point arrival = tail.map(Run::out).orElse(in);
+    int left = most - (plan.head() ? 1 : 0) - (plan.tail() ? 1 : 0);
+    if (!biarcs(runs, from, out, to, arrival, plan.divisor(), left / 2, chain)) {
+      return List.of();
+    }
+    tail.ifPresent(chain::add);
+    return chain;
   }
 
-  private static boolean keepsToItsChord(Point[] points) {
-    Point chord = points[SAMPLES].minus(points[0]);
-    double least = WIDEST * chord.norm();
-    for (int i = 1; i <= SAMPLES; i++) {
-      Point step = points[i].minus(points[i - 1]);
-      if (!(step.dot(chord) > least * step.norm())) {
+  private static boolean biarcs(
+      Runs runs,
+      double start,
+      Point out,
+      double end,
+      Point in,
+      double divisor,
+      int most,
+      List<Run> chain) {
+    double at = start;
+    Point direction = out;
+    double guess = end - start;
+    for (int i = 0; at < end; i++) {
+      if (i >= most) {
         return false;
       }
-    }
-    return true;
-  }
-
-  private static boolean within(Biarc biarc, Point[] points, double tolerance) {
-    for (int i = 1; i < SAMPLES; i++) {
-      if (!(biarc.distanceTo(points[i]) <= tolerance)) {
-        return false;
-      }
+      double from = at;
+      Point leaving = direction;
+      Run run =
+          Longest.find(
+              guess,
+              end - from,
+              width ->
+                  width == end - from
+                      ? runs.biarc(from, leaving, end, in)
+                      : runs.turnedBiarc(from, leaving, from + width, divisor));
+      chain.add(run);
+      guess = run.to() - from;
+      at = run.to();
+      direction = run.in();
     }
     return true;
   }
