@@ -11,15 +11,21 @@ final class Longest {
   /** Share of the run's length to which it is found. */
   private static final double FOUND = 1e-3;
 
+  /** A width of the whole parameter that no real curve turns in. */
+  private static final double LEAST = 1e-13;
+
   private Longest() {}
 
   /**
    * Goes out from {@code guess} until one width is good and the next is not, then halves.
    *
+   * <p>Nothing where not even the least width is good.
+   *
+   * @param guess the width tried first
    * @param most the largest width asked for
    * @param attempt the run of a width, or nothing where it does not keep to the curve
    */
-  static Run find(double guess, double most, DoubleFunction<Optional<Run>> attempt) {
+  static Optional<Run> find(double guess, double most, DoubleFunction<Optional<Run>> attempt) {
     double width = Math.min(guess, most);
     Optional<Run> best = attempt.apply(width);
     double good = best.isPresent() ? width : 0;
@@ -36,8 +42,8 @@ final class Longest {
     }
     while (best.isEmpty()) {
       width = tooWide / 2;
-      if (!(width > Double.MIN_NORMAL)) {
-        throw new IllegalStateException("no arc follows the curve here");
+      if (width < LEAST) {
+        return Optional.empty();
       }
       best = attempt.apply(width);
       good = best.isPresent() ? width : 0;
@@ -53,6 +59,6 @@ final class Longest {
         tooWide = middle;
       }
     }
-    return best.get();
+    return best;
   }
 }

@@ -2,8 +2,11 @@ package org.bearingline.outline.fit;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import org.bearingline.outline.Point;
+import org.bearingline.problem.Place;
+import org.bearingline.problem.Problem;
 
 /**
  * Covers a smooth span with biarcs, each as long as the tolerance allows, then evens them out.
@@ -52,7 +55,16 @@ final class LongestRuns {
       }
     }
     if (best == null) {
-      throw new IllegalStateException("the curve needs more than " + MOST_PIECES + " arcs");
+      Point where = span.at(0.5);
+      throw new Problem(
+          Place.nowhere(),
+          String.format(
+              Locale.ROOT,
+              "The curve turns too sharply for arcs within %s mm near (%.1f, %.1f);"
+                  + " draw it rounder or allow more.",
+              tolerance,
+              where.x(),
+              where.y()));
     }
     double good = 1;
     double bad = 0;
@@ -92,17 +104,24 @@ final class LongestRuns {
     Point out = span.startDirection();
     Point in = span.endDirection();
     if (plan.head()) {
-      double start = from;
+      double width = to - from;
       Point leaving = out;
-      Run head = Longest.find(to - from, to - from, w -> runs.arcFrom(start, leaving, start + w));
-      chain.add(head);
-      from = head.to();
-      out = head.in();
+      Optional<Run> head =
+          Longest.find(width, width, w -> runs.arcFrom(span.from(), leaving, span.from() + w));
+      if (head.isEmpty()) {
+        return List.of();
+      }
+      chain.add(head.get());
+      from = head.get().to();
+      out = head.get().in();
     }
     Optional<Run> tail = Optional.empty();
     if (plan.tail()) {
       double width = to - span.from();
-      tail = Optional.of(Longest.find(width, width, w -> runs.arcTo(span.to() - w, span.to(), in)));
+      tail = Longest.find(width, width, w -> runs.arcTo(span.to() - w, span.to(), in));
+      if (tail.isEmpty()) {
+        return List.of();
+      }
       to = tail.get().from();
     }
     if (!(from < to)) {
@@ -135,7 +154,7 @@ final class LongestRuns {
       }
       double from = at;
       Point leaving = direction;
-      Run run =
+      Optional<Run> run =
           Longest.find(
               guess,
               end - from,
@@ -143,10 +162,13 @@ final class LongestRuns {
                   width == end - from
                       ? runs.biarc(from, leaving, end, in)
                       : runs.turnedBiarc(from, leaving, from + width, divisor));
-      chain.add(run);
-      guess = run.to() - from;
-      at = run.to();
-      direction = run.in();
+      if (run.isEmpty()) {
+        return false;
+      }
+      chain.add(run.get());
+      guess = run.get().to() - from;
+      at = run.get().to();
+      direction = run.get().in();
     }
     return true;
   }

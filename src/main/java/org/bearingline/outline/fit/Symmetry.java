@@ -9,8 +9,8 @@ final class Symmetry {
 
   private static final int SAMPLES = 48;
 
-  /** Share of the span's size within which points count as images: rounding only. */
-  private static final double ROUNDING = 1e-12;
+  /** Share of the coordinates' size within which points count as images: rounding only. */
+  private static final double ROUNDING = 2e-12;
 
   private Symmetry() {}
 
@@ -36,17 +36,19 @@ final class Symmetry {
 
   private static boolean carries(Similarity map, Span span) {
     int samples = span.samples(SAMPLES);
-    double size = 0;
-    double off = 0;
+    double size = Math.max(1, Math.max(extent(span.start()), extent(span.at(0.5))));
     for (int i = 0; i <= samples; i++) {
-      Point p = span.at((double) i / samples);
-      Point q = span.at(1 - (double) i / samples);
-      size = Math.max(size, Math.max(Math.abs(p.x()), Math.abs(p.y())));
-      off = Math.max(off, map.apply(p).distanceTo(q));
-      if (off > ROUNDING * Math.max(1, 2 * size) && i > 2) {
+      double s = (double) i / samples;
+      Point p = span.at(s);
+      size = Math.max(size, extent(p));
+      if (map.apply(p).distanceTo(span.at(1 - s)) > ROUNDING * size) {
         return false;
       }
     }
-    return off <= ROUNDING * Math.max(1, 2 * size);
+    return true;
+  }
+
+  private static double extent(Point p) {
+    return Math.max(Math.abs(p.x()), Math.abs(p.y()));
   }
 }
