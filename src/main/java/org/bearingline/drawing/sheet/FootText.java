@@ -2,6 +2,9 @@ package org.bearingline.drawing.sheet;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.stream.Stream;
 import org.bearingline.drawing.Drawing;
 import org.bearingline.drawing.Layer;
 import org.bearingline.drawing.Role;
@@ -26,10 +29,10 @@ public record FootText(String title, List<String> legend, List<String> sentences
   public static final double TITLE_LINE = 4.8;
 
   /** Room of a line sample in the legend, mm. */
-  public static final double SAMPLE = 11;
+  public static final double SAMPLE = 14;
 
   /** Least width of a column of the legend, mm. */
-  private static final double LEGEND_COLUMN = 58;
+  private static final double LEGEND_COLUMN = 48;
 
   /** Mean width of a letter as a share of the em; running text of the shipped font has 0.52. */
   private static final double LETTER = 0.57;
@@ -44,10 +47,14 @@ public record FootText(String title, List<String> legend, List<String> sentences
       Drawing drawing, PrintCorrection correction, List<String> notes, boolean joined) {
     List<String> sentences = new ArrayList<>();
     workLine(drawing).ifPresent(sentences::add);
+    sentences.add(
+        "Before cutting, lay a rule on bars X and Y: they must measure exactly 100 mm and 4 in."
+            + " If not, print at 100 % without fitting to the page, or give what they measure"
+            + " in mm as --printed X,Y.");
     if (joined) {
       sentences.add(
-          "To join: start at the lower left page. Trim each page along its cut line, lay it on its"
-              + " neighbour's grey flap so that the half marks close to whole ones, and tape.");
+          "Join from the lower left page: trim at the cut line, lay on the neighbour's grey flap"
+              + " until the half marks close, tape.");
     }
     if (!correction.isNone()) {
       sentences.add(
@@ -59,17 +66,17 @@ public record FootText(String title, List<String> legend, List<String> sentences
     }
     sentences.addAll(notes);
     sentences.add(
-        "Before cutting, check eyes, ears and dust, bit speed, feed direction and a firm hold on"
-            + " small pieces; the tool's manual and local rules come first.");
+        "Mind eyes, ears, dust, bit speed, feed direction and small pieces; the tool's manual and"
+            + " local rules come first.");
     List<String> legend = shown(drawing).map(Layer::title).toList();
     return new FootText(drawing.title(), legend, sentences);
   }
 
-  private static java.util.stream.Stream<Layer> shown(Drawing drawing) {
+  private static Stream<Layer> shown(Drawing drawing) {
     return drawing.layers().stream().filter(layer -> DrawnLines.holdsLines(layer));
   }
 
-  private static java.util.Optional<String> workLine(Drawing drawing) {
+  private static Optional<String> workLine(Drawing drawing) {
     return shown(drawing)
         .filter(layer -> layer.role() == Role.CUT)
         .map(Layer::title)
@@ -82,7 +89,7 @@ public record FootText(String title, List<String> legend, List<String> sentences
   }
 
   private static String number(double mm) {
-    String text = String.format(java.util.Locale.ROOT, "%.2f", mm);
+    String text = String.format(Locale.ROOT, "%.2f", mm);
     return text.replaceAll("\\.?0+$", "");
   }
 

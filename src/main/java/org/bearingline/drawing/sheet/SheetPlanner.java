@@ -16,8 +16,8 @@ import org.bearingline.problem.Problem;
  */
 final class SheetPlanner {
 
-  /** How many primitives may be cut by edges in one search: a tenth of a second or so. */
-  private static final int CUT_BUDGET = 120_000;
+  /** How many stretches of line one search may look at: some hundredths of a second. */
+  private static final int BUDGET = 60_000;
 
   /** Lengths cut from a roll are rounded up to whole centimetres. */
   private static final double ROLL_STEP = 10;
@@ -149,7 +149,9 @@ final class SheetPlanner {
 
   private static Optional<PageCover> search(
       List<Primitive> lines, Grid sized, Shifts x, Shifts y, int floor, int tooMany) {
-    int tries = Math.max(9, CUT_BUDGET / lines.size());
+    Grid first = at(sized, x.starts(1).get(0), y.starts(1).get(0));
+    int stretches = lines.stream().mapToInt(line -> EdgeCuts.of(line, first).length - 1).sum();
+    int tries = Math.max(9, BUDGET / stretches);
     int each = (int) Math.sqrt(tries);
     PageCover best = null;
     for (double startX : x.starts(each)) {

@@ -221,6 +221,12 @@ final class Canvas implements AutoCloseable {
         });
   }
 
+  /** Writes a line of text, {@code at} being half way up its capitals. */
+  void centred(Typeface face, double size, Point at, double degrees, double share, String words) {
+    Point down = Point.polar(face.capHeight(size) / 2, degrees - 90);
+    text(face, size, at.plus(down), degrees, share, 1, words);
+  }
+
   /** Writes a level line of text that begins at {@code at}. */
   void text(Typeface face, double size, Point at, String words) {
     text(face, size, at, 0, 0, 1, words);

@@ -1,14 +1,214 @@
 package org.bearingline.export.pdf;
 
+import java.util.ArrayList;
+import java.util.List;
+import org.bearingline.drawing.Drawing;
+import org.bearingline.drawing.sheet.Paper;
+import org.bearingline.export.Ink;
+import org.bearingline.export.Plot;
+import org.bearingline.export.font.Typeface;
 import org.bearingline.length.Units;
+import org.bearingline.outline.Bounds;
+import org.bearingline.outline.Point;
+import org.bearingline.outline.Similarity;
 
-/** Writes the card for the shop wall. */
+/**
+ * Writes the card for the shop wall: title, picture, what to know in two columns at 11 points, and
+ * the cautions in a frame of their own. What does not fit goes to further pages, never smaller.
+ */
 public final class CardPdf {
 
-  private CardPdf() {}
+  private static final Ink BLACK = new Ink(0, 0, 0);
+  private static final double MARGIN = 12;
+  private static final double GUTTER = 7;
+  private static final double TITLE = 8;
+  private static final double PAD = 3;
+
+  /** Height of the picture, mm: as much as it likes, or as little as still can be read. */
+  private static final double TALLEST_PICTURE = 105;
+
+  private static final double LEAST_PICTURE = 60;
+
+  /** A small part is drawn larger than it is, up to this factor. */
+  private static final double LARGEST_SCALE = 2;
+
+  /** Lettering in the picture, mm of the em: 10 points. */
+  private static final double LETTERING = 3.5;
+
+  /** Cautions taller than this would crowd out the rest and flow with it instead. */
+  private static final double TALLEST_CAUTIONS = 90;
+
+  private final Card card;
+  private final Plot plot;
+  private final PdfFile file;
+  private final double width;
+  private final double height;
+  private final double column;
+
+  private CardPdf(Card card, Units units, PdfFile file) {
+    Paper paper = card.paper().office();
+    this.card = card;
+    this.plot = Plot.of(card.picture(), units, Typeface.REGULAR::width);
+    this.file = file;
+    this.width = paper.width();
+    this.height = paper.height().orElseThrow();
+    this.column = (width - 2 * MARGIN - GUTTER) / 2;
+  }
 
   /** The file's bytes; {@code units} are those of the dimensions' words. */
   public static byte[] write(Card card, Units units) {
-    throw new UnsupportedOperationException();
+    try (PdfFile file = new PdfFile(card.title())) {
+      new CardPdf(card, units, file).write();
+      return file.bytes();
+    }
+  }
+
+  /**
+   * The enlargement with which the lettering of a picture of {@code box} reads at arm's length on
+   * the card.
+   */
+  public static double enlargementFor(Bounds box) {
+    // Dimensions stand outside the box; a fifth of the room is theirs.
+    double scale = Math.min(150 / Math.max(1, box.width()), 75 / Math.max(1, box.height()));
+    return LETTERING / Drawing.TEXT_HEIGHT / Math.min(LARGEST_SCALE, scale);
+  }
+
+  private void write() {
+    CardText text = new CardText(file.fonts(), column);
+    List<CardPiece> pieces = new ArrayList<>();
+    card.sections().forEach(section -> pieces.addAll(text.section(section)));
+    List<CardPiece> cautions = cautions();
+    double framed = cautions.isEmpty() ? 0 : CardColumns.height(cautions) + 2 * PAD + 3;
+    if (framed > TALLEST_CAUTIONS) {
+      pieces.addAll(text.section(Card.Section.of("Take care", card.cautions())));
+      cautions = List.of();
+      framed = 0;
+    }
+    List<CardPiece> head = head();
+    double top = height - MARGIN - CardColumns.height(head) - 2;
+    double room = top - MARGIN - framed - 3;
+    double tall = pictureHeight(room, pieces);
+    double columnTop = top - tall - 3;
+    double most = columnTop - MARGIN - framed;
+    boolean single = CardColumns.fits(pieces, most);
+    double first = single ? CardColumns.balanced(pieces, most) : most;
+    List<List<CardPiece>> poured = CardColumns.pour(pieces, List.of(first, first));
+    int pages = 1 + (single ? 0 : further(poured.get(2)).size());
+    try (Canvas canvas = new Canvas(file, width, height, 1, 1)) {
+      draw(canvas, head, MARGIN, height - MARGIN);
+      picture(canvas, new Bounds(MARGIN, top - tall, width - MARGIN, top));
+      columns(canvas, poured, columnTop);
+      if (!cautions.isEmpty()) {
+        frame(canvas, cautions, framed - 3);
+      }
+      pageNumber(canvas, 1, pages);
+    }
+    if (!single) {
+      writeFurther(further(poured.get(2)), pages);
+    }
+  }
+
+  private List<CardPiece> head() {
+    List<CardPiece> head = new ArrayList<>();
+    double wide = width - 2 * MARGIN;
+    for (String line :
+        new TextFlow(file.fonts(), Typeface.SEMIBOLD, TITLE).lines(card.title(), wide)) {
+      head.add(CardPiece.line(TITLE * 1.2, 0, line, Typeface.SEMIBOLD, TITLE));
+    }
+    head.addAll(new CardText(file.fonts(), wide).paragraph(card.subtitle(), CardText.HEADING));
+    return head;
+  }
+
+  private List<CardPiece> cautions() {
+    List<CardPiece> pieces = new ArrayList<>();
+    if (card.cautions().isEmpty()) {
+      return pieces;
+    }
+    CardText text = new CardText(file.fonts(), width - 2 * MARGIN - 2 * PAD);
+    pieces.addAll(text.section(Card.Section.of("Take care", card.cautions())));
+    while (pieces.get(pieces.size() - 1).isGap()) {
+      pieces.remove(pieces.size() - 1);
+    }
+    return pieces;
+  }
+
+  /** As tall as the picture likes, less where that lets the words stay on the first page. */
+  private double pictureHeight(double room, List<CardPiece> pieces) {
+    double scale = (width - 2 * MARGIN) / plot.content().width();
+    double natural = Math.min(LARGEST_SCALE, scale) * plot.content().height();
+    double tallest = Math.min(natural, TALLEST_PICTURE);
+    double least = Math.min(natural, LEAST_PICTURE);
+    for (double tall = tallest; tall > least; tall -= 5) {
+      if (CardColumns.fits(pieces, room - tall)) {
+        return tall;
+      }
+    }
+    return CardColumns.fits(pieces, room - least) ? least : tallest;
+  }
+
+  private void picture(Canvas canvas, Bounds box) {
+    Bounds content = plot.content();
+    double scale =
+        Math.min(
+            LARGEST_SCALE,
+            Math.min(box.width() / content.width(), box.height() / content.height()));
+    Point shift = box.center().minus(content.center().times(scale));
+    Similarity toPage =
+        Similarity.scaling(scale).then(Similarity.translation(shift.x(), shift.y()));
+    new PlotPainter(canvas, toPage, box.grown(2)).draw(plot);
+  }
+
+  private void columns(Canvas canvas, List<List<CardPiece>> poured, double top) {
+    draw(canvas, poured.get(0), MARGIN, top);
+    draw(canvas, poured.get(1), MARGIN + column + GUTTER, top);
+  }
+
+  private static void draw(Canvas canvas, List<CardPiece> pieces, double x, double top) {
+    double y = top;
+    for (CardPiece piece : pieces) {
+      piece.draw(canvas, new Point(x, y));
+      y -= piece.height();
+    }
+  }
+
+  private void frame(Canvas canvas, List<CardPiece> cautions, double tall) {
+    Bounds box = new Bounds(MARGIN, MARGIN, width - MARGIN, MARGIN + tall);
+    canvas.pen(BLACK, 0.5);
+    canvas.box(box);
+    canvas.stroke();
+    draw(canvas, cautions, MARGIN + PAD, box.maxY() - PAD);
+  }
+
+  private List<List<List<CardPiece>>> further(List<CardPiece> rest) {
+    List<List<List<CardPiece>>> pages = new ArrayList<>();
+    List<CardPiece> left = rest;
+    double most = height - 2 * MARGIN;
+    while (left.stream().anyMatch(piece -> !piece.isGap())) {
+      double tall = CardColumns.fits(left, most) ? CardColumns.balanced(left, most) : most;
+      List<List<CardPiece>> poured = CardColumns.pour(left, List.of(tall, tall));
+      pages.add(poured);
+      left = poured.get(2);
+    }
+    return pages;
+  }
+
+  private void writeFurther(List<List<List<CardPiece>>> pages, int count) {
+    for (int i = 0; i < pages.size(); i++) {
+      try (Canvas canvas = new Canvas(file, width, height, 1, 1)) {
+        columns(canvas, pages.get(i), height - MARGIN);
+        pageNumber(canvas, i + 2, count);
+      }
+    }
+  }
+
+  private void pageNumber(Canvas canvas, int page, int pages) {
+    if (pages > 1) {
+      canvas.brush(BLACK);
+      String words = card.title() + ", page " + page + " of " + pages;
+      double wide = file.fonts().width(Typeface.REGULAR, CardText.BODY, words);
+      double squeeze = Math.min(1, (width - 2 * MARGIN) / wide);
+      Point at = new Point(width - MARGIN, MARGIN - 6);
+      canvas.text(Typeface.REGULAR, CardText.BODY, at, 0, 1, squeeze, words);
+    }
   }
 }

@@ -15,9 +15,6 @@ import org.bearingline.export.font.Typeface;
 /** The shipped font in one document: embedded, and only the letters that are used. */
 final class Fonts {
 
-  /** Height of capitals as a share of the em, from the font's OS/2 table. */
-  static final double CAPITALS = 0.714;
-
   private final Map<Typeface, PDType0Font> fonts = new EnumMap<>(Typeface.class);
   private final PDDocument document;
 
@@ -43,21 +40,16 @@ final class Fonts {
 
   /** The text with blanks for control characters and a question mark for letters it has not. */
   String clean(Typeface face, String text) {
-    PDType0Font font = font(face);
     StringBuilder clean = new StringBuilder(text.length());
     text.codePoints()
         .map(c -> Character.isISOControl(c) || Character.isWhitespace(c) ? ' ' : c)
-        .map(c -> font.getCmapLookup().getGlyphId(c) == 0 ? '?' : c)
+        .map(c -> face.has(c) ? c : '?')
         .forEach(clean::appendCodePoint);
     return clean.toString();
   }
 
   /** Width of a line of text in mm, for an em of {@code size} mm. */
   double width(Typeface face, double size, String text) {
-    try {
-      return font(face).getStringWidth(clean(face, text)) / 1000.0 * size;
-    } catch (IOException e) {
-      throw new UncheckedIOException("the shipped font cannot be read", e);
-    }
+    return face.width(clean(face, text), size);
   }
 }

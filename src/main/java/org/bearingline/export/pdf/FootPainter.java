@@ -13,7 +13,6 @@ import org.bearingline.export.LineStyle;
 import org.bearingline.export.Style;
 import org.bearingline.export.font.Typeface;
 import org.bearingline.outline.Bounds;
-import org.bearingline.outline.Line;
 import org.bearingline.outline.Point;
 
 /** The words at the foot of a page: its name, the title, what each line means, what to mind. */
@@ -88,7 +87,6 @@ final class FootPainter {
       fitted(face, FootText.SIZE, base(), box.width(), line);
       top -= FootText.LINE;
     }
-    top -= (room - lines.size()) * FootText.LINE;
   }
 
   private Point base() {
@@ -103,7 +101,7 @@ final class FootPainter {
     for (int i = 0; i < layers.size(); i++) {
       double x = box.minX() + (i / lines) * column;
       double base = top - FootText.SIZE - (i % lines) * FootText.LINE;
-      sample(layers.get(i), new Point(x, base + FootText.SIZE * Fonts.CAPITALS / 2));
+      sample(layers.get(i), new Point(x, base + Typeface.REGULAR.capHeight(FootText.SIZE) / 2));
       canvas.brush(BLACK);
       fitted(
           Typeface.REGULAR,
@@ -118,7 +116,10 @@ final class FootPainter {
   private void sample(Layer layer, Point start) {
     LineStyle style = Style.of(layer);
     Point end = start.plus(new Point(FootText.SAMPLE - 1.5, 0));
-    Strokes.draw(canvas, List.of(new Line(start, end)), style, Bounds.of(start, end));
+    // Begun within the first dash, so that a long one leaves room for the gap that marks it.
+    double half = style.isSolid() ? 0 : style.dashes().get(0) / 2;
+    canvas.pen(style, half);
+    canvas.rule(start, end);
   }
 
   /** The two bars, each named after the paper's side along which it lies. */

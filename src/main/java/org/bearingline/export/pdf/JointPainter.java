@@ -1,5 +1,6 @@
 package org.bearingline.export.pdf;
 
+import java.util.List;
 import org.bearingline.drawing.sheet.Joint;
 import org.bearingline.drawing.sheet.Sheet;
 import org.bearingline.drawing.sheet.SheetPlan;
@@ -71,7 +72,7 @@ final class JointPainter {
 
   private void cutLine(Joint joint) {
     Bounds cell = plan.frame().cell();
-    canvas.pen(new LineStyle(GREY, THIN, java.util.List.of(0.8, 0.8)), 0);
+    canvas.pen(new LineStyle(GREY, THIN, List.of(0.8, 0.8)), 0);
     Point low = new Point(cell.minX(), cell.minY());
     canvas.rule(
         low,
@@ -97,7 +98,6 @@ final class JointPainter {
     double aside = over ? -1.6 : plan.choice().overlap() / 2;
     Point place = middle.plus(kept.times(aside));
     String words = over ? "cut here, lay on " + joint.under() : joint.over();
-    // Turned words climb with their heads to the left, away from the edge.
-    new Words(words, SIZE, place, turn, 0.5).write(canvas, Typeface.SEMIBOLD);
+    canvas.centred(Typeface.SEMIBOLD, SIZE, place, turn, 0.5, words);
   }
 }

@@ -22,6 +22,9 @@ record ScaleBar(String name, Point zero, boolean upright) {
   private static final double LONG_TICK = 2.6;
   private static final double SIZE = 2.5;
 
+  /** Height of capitals as a share of the em. */
+  private static final double CAPITALS = Typeface.REGULAR.capHeight(1);
+
   void draw(Canvas canvas) {
     canvas.pen(BLACK, WIDTH);
     canvas.brush(BLACK);
@@ -33,11 +36,11 @@ record ScaleBar(String name, Point zero, boolean upright) {
       canvas.rule(point(25.4 * inch, 0), point(25.4 * inch, inch % 4 == 0 ? -LONG_TICK : -TICK));
     }
     double turn = upright ? 90 : 0;
-    double low = SIZE * Fonts.CAPITALS / 2;
+    double low = SIZE * CAPITALS / 2;
     // Names stand just inside the last ticks, where no tick can be mistaken for another.
     canvas.text(Typeface.REGULAR, SIZE, point(98.8, 1.8), turn, 1, 1, "100 mm");
     canvas.text(Typeface.REGULAR, SIZE, point(100.4, -1.0 - 2 * low), turn, 1, 1, "4 in");
-    canvas.text(Typeface.SEMIBOLD, 4, point(-1.5, -4 * Fonts.CAPITALS / 2), turn, 1, 1, name);
+    canvas.text(Typeface.SEMIBOLD, 4, point(-1.5, -4 * CAPITALS / 2), turn, 1, 1, name);
   }
 
   /** The point {@code along} mm on the bar and {@code aside} mm to its left. */

@@ -1,0 +1,137 @@
+package org.bearingline.export.pdf;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.bearingline.export.font.Typeface;
+
+/** Cuts the words of a card into pieces of a column's width. */
+final class CardText {
+
+  private static final double POINT = 25.4 / 72;
+
+  /** Legible at arm's length, mm of the em: 11 points. */
+  static final double BODY = 11 * POINT;
+
+  static final double HEADING = 13 * POINT;
+  static final double LINE = 1.3;
+  private static final double GAP_BETWEEN_CELLS = 3;
+  private static final double GAP_AFTER_SECTION = 3;
+  private static final double GAP_AFTER_LINE = 0.8;
+
+  private final Fonts fonts;
+  private final double width;
+
+  CardText(Fonts fonts, double width) {
+    this.fonts = fonts;
+    this.width = width;
+  }
+
+  /** A section's heading, paragraphs and table. */
+  List<CardPiece> section(Card.Section section) {
+    List<CardPiece> pieces = new ArrayList<>();
+    for (String line : flow(Typeface.SEMIBOLD, HEADING).lines(section.heading(), width)) {
+      pieces.add(CardPiece.line(HEADING * LINE + 0.6, 0, line, Typeface.SEMIBOLD, HEADING).kept());
+    }
+    for (String paragraph : section.lines()) {
+      pieces.addAll(paragraph(paragraph, BODY));
+      pieces.add(CardPiece.gap(GAP_AFTER_LINE));
+    }
+    if (!section.rows().isEmpty()) {
+      pieces.addAll(table(section.rows()));
+    }
+    pieces.add(CardPiece.gap(GAP_AFTER_SECTION));
+    return pieces;
+  }
+
+  /** A paragraph in the given size; its first two lines stay together. */
+  List<CardPiece> paragraph(String text, double size) {
+    List<CardPiece> pieces = new ArrayList<>();
+    for (String line : flow(Typeface.REGULAR, size).lines(text, width)) {
+      pieces.add(CardPiece.line(size * LINE, 0, line, Typeface.REGULAR, size));
+    }
+    if (pieces.size() > 1) {
+      pieces.set(0, pieces.get(0).kept());
+    }
+    return pieces;
+  }
+
+  private TextFlow flow(Typeface face, double size) {
+    return new TextFlow(fonts, face, size);
+  }
+
+  private List<CardPiece> table(List<List<String>> rows) {
+    double[] widths = columnWidths(rows);
+    List<CardPiece> pieces = new ArrayList<>();
+    for (int i = 0; i < rows.size(); i++) {
+      pieces.addAll(row(rows.get(i), widths, i == 0));
+    }
+    return pieces;
+  }
+
+  private static Typeface face(boolean head) {
+    return head ? Typeface.SEMIBOLD : Typeface.REGULAR;
+  }
+
+  /** Each column as wide as its words; where that is too much, the wide ones give way. */
+  private double[] columnWidths(List<List<String>> rows) {
+    int columns = rows.stream().mapToInt(List::size).max().orElseThrow();
+    double[] widths = new double[columns];
+    for (int i = 0; i < rows.size(); i++) {
+      for (int j = 0; j < rows.get(i).size(); j++) {
+        double wide = flow(face(i == 0), BODY).width(rows.get(i).get(j));
+        widths[j] = Math.max(widths[j], wide + 0.01);
+      }
+    }
+    double room = width - GAP_BETWEEN_CELLS * (columns - 1);
+    double limit = limit(widths, room);
+    for (int j = 0; j < columns; j++) {
+      widths[j] = Math.min(widths[j], limit);
+    }
+    return widths;
+  }
+
+  /** The width to which the widest columns must be cut so that all fit into {@code room}. */
+  private static double limit(double[] widths, double room) {
+    double low = 0;
+    double high = room;
+    for (int i = 0; i < 40; i++) {
+      double middle = (low + high) / 2;
+      double sum = 0;
+      for (double wide : widths) {
+        sum += Math.min(wide, middle);
+      }
+      if (sum <= room) {
+        low = middle;
+      } else {
+        high = middle;
+      }
+    }
+    return low;
+  }
+
+  private List<CardPiece> row(List<String> cells, double[] widths, boolean head) {
+    List<List<String>> wrapped = new ArrayList<>();
+    int lines = 1;
+    for (int j = 0; j < cells.size(); j++) {
+      List<String> cell = flow(face(head), BODY).lines(cells.get(j), widths[j]);
+      wrapped.add(cell);
+      lines = Math.max(lines, cell.size());
+    }
+    List<CardPiece> pieces = new ArrayList<>();
+    for (int line = 0; line < lines; line++) {
+      List<CardPiece.Cell> texts = new ArrayList<>();
+      double x = 0;
+      for (int j = 0; j < cells.size(); j++) {
+        if (line < wrapped.get(j).size()) {
+          texts.add(new CardPiece.Cell(x, wrapped.get(j).get(line), face(head), BODY));
+        }
+        x += widths[j] + GAP_BETWEEN_CELLS;
+      }
+      boolean last = line == lines - 1;
+      double height = BODY * LINE + (last && head ? 0.8 : 0);
+      double rule = last && head ? x - GAP_BETWEEN_CELLS : 0;
+      pieces.add(new CardPiece(height, texts, rule, head || !last));
+    }
+    return pieces;
+  }
+}

@@ -1,0 +1,59 @@
+package org.bearingline.export.pdf;
+
+import java.util.List;
+import org.bearingline.drawing.Drawing;
+import org.bearingline.drawing.Item;
+import org.bearingline.drawing.Layer;
+import org.bearingline.drawing.sheet.SheetPlan;
+import org.bearingline.export.Plot;
+import org.bearingline.export.font.Typeface;
+import org.bearingline.length.Units;
+import org.bearingline.outline.Bounds;
+import org.bearingline.outline.Point;
+
+/**
+ * Keeps the words and dimensions that the printed pages show whole, once they are joined; half a
+ * number at the edge of the paper would be worse than none. They ask for no page of their own.
+ */
+final class WholeWords {
+
+  private static final int SAMPLES = 8;
+
+  private WholeWords() {}
+
+  static Drawing on(SheetPlan plan, Drawing drawing, Units units) {
+    List<Layer> layers =
+        drawing.layers().stream().map(layer -> kept(plan, drawing, layer, units)).toList();
+    return new Drawing(drawing.title(), layers, drawing.enlargement());
+  }
+
+  private static Layer kept(SheetPlan plan, Drawing drawing, Layer layer, Units units) {
+    List<Item> items =
+        layer.items().stream()
+            .filter(
+                item ->
+                    !(item instanceof Item.Text || item instanceof Item.Dimension)
+                        || isWhole(plan, drawing, layer, item, units))
+            .toList();
+    return new Layer(layer.name(), layer.role(), layer.title(), items);
+  }
+
+  private static boolean isWhole(
+      SheetPlan plan, Drawing drawing, Layer layer, Item item, Units units) {
+    Layer alone = new Layer(layer.name(), layer.role(), layer.title(), List.of(item));
+    Drawing one = new Drawing(drawing.title(), List.of(alone), drawing.enlargement());
+    Bounds box = Plot.of(one, units, Typeface.REGULAR::width).content();
+    for (int i = 0; i <= SAMPLES; i++) {
+      for (int j = 0; j <= SAMPLES; j++) {
+        Point p =
+            new Point(
+                box.minX() + box.width() * i / SAMPLES, box.minY() + box.height() * j / SAMPLES);
+        Point planned = plan.placement().apply(p);
+        if (plan.sheets().stream().noneMatch(sheet -> sheet.cell().contains(planned))) {
+          return false;
+        }
+      }
+    }
+    return true;
+  }
+}
