@@ -1,7 +1,8 @@
 package org.bearingline.export.dxf;
 
 import java.math.BigDecimal;
-import java.nio.charset.StandardCharsets;
+import java.nio.charset.Charset;
+import java.nio.charset.CharsetEncoder;
 import java.util.Locale;
 import org.bearingline.outline.Point;
 
@@ -10,6 +11,9 @@ import org.bearingline.outline.Point;
  * from 1, so the same drawing gives the same file.
  */
 final class DxfTags {
+
+  /** The page named ANSI_1252 in the header. */
+  private static final Charset CODE_PAGE = Charset.forName("windows-1252");
 
   private final StringBuilder text = new StringBuilder();
   private int lastHandle;
@@ -54,20 +58,29 @@ final class DxfTags {
     return spot(code, p.x(), p.y());
   }
 
-  /** Words: the file is plain ASCII, other letters are written by their code point. */
+  /**
+   * Words, in the letters of the code page that the header names. Signs it lacks are written by
+   * their nearest ones there or, failing that, by their code point in AutoCAD's notation, which not
+   * every reader knows.
+   */
   DxfTags words(int code, String words) {
     StringBuilder safe = new StringBuilder();
-    for (int c : words.codePoints().toArray()) {
-      if (c == '^') {
-        safe.append("^ ");
-      } else if (c >= ' ' && c < 0x7f) {
-        safe.append((char) c);
-      } else if (Character.isISOControl(c) || Character.getType(c) == Character.SURROGATE) {
-        safe.append(' ');
-      } else if (Character.isBmpCodePoint(c)) {
-        safe.append(String.format(Locale.ROOT, "\\U+%04X", c));
-      } else {
-        safe.append('?');
+    CharsetEncoder letters = CODE_PAGE.newEncoder();
+    for (char c : words.toCharArray()) {
+      switch (c) {
+        case '^' -> safe.append("^ ");
+        case '″' -> safe.append('"');
+        case '′' -> safe.append('\'');
+        case '≈' -> safe.append('~');
+        default -> {
+          if (Character.isISOControl(c) || Character.isSurrogate(c)) {
+            safe.append(' ');
+          } else if (letters.canEncode(c)) {
+            safe.append(c);
+          } else {
+            safe.append(String.format(Locale.ROOT, "\\U+%04X", (int) c));
+          }
+        }
       }
     }
     return tag(code, safe.toString());
@@ -82,7 +95,7 @@ final class DxfTags {
   }
 
   byte[] bytes() {
-    return text.toString().getBytes(StandardCharsets.US_ASCII);
+    return text.toString().getBytes(CODE_PAGE);
   }
 
   DxfTags append(DxfTags other) {

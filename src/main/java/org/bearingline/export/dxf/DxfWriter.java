@@ -6,10 +6,10 @@ import org.bearingline.length.Units;
 import org.bearingline.outline.Bounds;
 
 /**
- * Writes a drawing as ASCII DXF of AutoCAD 2000 (AC1015), after Autodesk's DXF Reference: the
- * oldest version with LWPOLYLINE and line weights, and so the one the most programs read. Always in
- * millimetres; closed paths are LWPOLYLINEs with bulges, single arcs ARC, full circles CIRCLE.
- * Dimensions are drawn out as lines and words.
+ * Writes a drawing as DXF in text form, of AutoCAD 2000 (AC1015), after Autodesk's DXF Reference:
+ * the oldest version with LWPOLYLINE and line weights, and so the one the most programs read.
+ * Always in millimetres; closed paths are LWPOLYLINEs with bulges, single arcs ARC, full circles
+ * CIRCLE. Dimensions are drawn out as lines and words.
  */
 public final class DxfWriter {
 
