@@ -79,7 +79,7 @@ public final class LabelPlacer {
    * to the target and its leader crosses least.
    *
    * @return the text, followed by a leader with its head at the target where the words had to move
-   *     away from it
+   *     away from it or a line comes between
    */
   public List<Item> place(Wish wish) {
     double wide = width.of(wish.text(), wish.height());
@@ -97,7 +97,8 @@ public final class LabelPlacer {
         .ifPresent(
             line -> {
               obstacles.add(line);
-              items.add(new Item.Arrow(Path.of(line), wish.height() / 2));
+              double head = Math.min(wish.height() / 2, line.length() * 0.6);
+              items.add(new Item.Arrow(Path.of(line), head));
             });
     return items;
   }
@@ -111,9 +112,14 @@ public final class LabelPlacer {
     return new Spots(obstacles, clearance, target, wide, height).best();
   }
 
+  /** A leader where the words are not close by, or where something lies between. */
   private Optional<Line> leader(Wish wish, Bounds box) {
     Line line = Spots.leader(box.grown(clearance / 3), wish.target());
-    return line.length() > wish.height() * 0.8 ? Optional.of(line) : Optional.empty();
+    // What lies in the last quarter is most often the very thing the words speak of.
+    Line approach = new Line(line.start(), line.pointAt(0.75));
+    boolean plain =
+        line.length() <= wish.height() * 0.8 && obstacles.isClear(approach, clearance / 8);
+    return plain ? Optional.empty() : Optional.of(line);
   }
 
   /**
