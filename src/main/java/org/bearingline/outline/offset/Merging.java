@@ -59,16 +59,21 @@ final class Merging {
     if (p.turn[a] != p.turn[b] || a == b || p.full[a] || p.full[b]) {
       return p.full[a] && a == b;
     }
-    // Pieces cut from one piece may part by the tolerance; others must agree to rounding.
-    double slack = p.source[a] == p.source[b] ? tolerance : tolerance / 64;
+    boolean oneOrigin = p.source[a] == p.source[b];
     if (p.turn[a] != 0) {
+      double slack = oneOrigin ? tolerance : tolerance / 64;
       return Math.hypot(p.cx[a] - p.cx[b], p.cy[a] - p.cy[b]) + Math.abs(p.r[a] - p.r[b]) <= slack;
     }
     double ax = p.x1[a] - p.x0[a];
     double ay = p.y1[a] - p.y0[a];
     double bx = p.x1[b] - p.x0[b];
     double by = p.y1[b] - p.y0[b];
-    double whole = Math.hypot(ax + bx, ay + by);
-    return ax * bx + ay * by > 0 && Math.abs(ax * by - ay * bx) <= slack * whole;
+    if (ax * bx + ay * by <= 0) {
+      return false;
+    }
+    // Of one line there is one moved line. Others must agree to rounding even at the far end of the
+    // longer: a short piece alone bends by nothing and would join any two.
+    double shorter = Math.sqrt(Math.min(ax * ax + ay * ay, bx * bx + by * by));
+    return oneOrigin || Math.abs(ax * by - ay * bx) <= tolerance / 64 * shorter;
   }
 }
