@@ -12,8 +12,8 @@ import org.bearingline.outline.Region;
  */
 record Frame(double originX, double originY, double tolerance) {
 
-  /** Share of the size: a thousand roundings of a double above its own resolution. */
-  private static final double RELATIVE = 1e-10;
+  /** Share of the size: some thousand roundings of a double, and a thousandth of the promise. */
+  private static final double RELATIVE = 1e-12;
 
   /** How many sizes away from the origin the outline may lie before it is moved there. */
   private static final double FAR = 8;
@@ -24,7 +24,7 @@ record Frame(double originX, double originY, double tolerance) {
     double y = box.center().y();
     boolean far = Math.max(Math.abs(x), Math.abs(y)) > FAR * size;
     // Below the resolution of the coordinates themselves nothing can be told apart.
-    double resolution = 4 * Math.ulp(Math.max(Math.abs(x), Math.abs(y)) + size);
+    double resolution = 16 * Math.ulp(Math.max(Math.abs(x), Math.abs(y)) + size);
     double tolerance = Math.max(RELATIVE * size, resolution);
     return far ? new Frame(x, y, tolerance) : new Frame(0, 0, tolerance);
   }

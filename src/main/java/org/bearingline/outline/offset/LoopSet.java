@@ -97,9 +97,13 @@ final class LoopSet {
     double mx = (pieces.x0[k] + pieces.x1[k]) / 2 - pieces.cx[k];
     double my = (pieces.y0[k] + pieces.y1[k]) / 2 - pieces.cy[k];
     double off = (mx * dx + my * dy) / (dx * dx + dy * dy);
-    pieces.cx[k] += off * dx;
-    pieces.cy[k] += off * dy;
-    pieces.r[k] = Math.hypot(pieces.x0[k] - pieces.cx[k], pieces.y0[k] - pieces.cy[k]);
+    double mismatch = Math.max(Math.abs(toStart - pieces.r[k]), Math.abs(toEnd - pieces.r[k]));
+    // A short chord would turn the centre of a nearly whole circle far for nothing.
+    if (Math.abs(off) * Math.hypot(dx, dy) <= 4 * mismatch) {
+      pieces.cx[k] += off * dx;
+      pieces.cy[k] += off * dy;
+      pieces.r[k] = Math.hypot(pieces.x0[k] - pieces.cx[k], pieces.y0[k] - pieces.cy[k]);
+    }
   }
 
   /** Ends the loop whose first piece is {@code first}; an empty one leaves no trace. */

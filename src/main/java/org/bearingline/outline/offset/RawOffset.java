@@ -50,16 +50,21 @@ final class RawOffset {
     if (radius <= tolerance) {
       return;
     }
-    double share = radius / p.r[k];
-    double sx = p.cx[k] + (p.x0[k] - p.cx[k]) * share;
-    double sy = p.cy[k] + (p.y0[k] - p.cy[k]) * share;
+    double vx = p.x0[k] - p.cx[k];
+    double vy = p.y0[k] - p.cy[k];
+    double share = radius / Math.sqrt(vx * vx + vy * vy);
+    double sx = p.cx[k] + vx * share;
+    double sy = p.cy[k] + vy * share;
     if (p.full[k]) {
       out.addArc(sx, sy, sx, sy, p.cx[k], p.cy[k], radius, p.turn[k], true, k);
       return;
     }
-    double ex = p.cx[k] + (p.x1[k] - p.cx[k]) * share;
-    double ey = p.cy[k] + (p.y1[k] - p.cy[k]) * share;
-    if (share < 1 && Math.hypot(ex - sx, ey - sy) <= tolerance && p.length(k) * share < radius) {
+    vx = p.x1[k] - p.cx[k];
+    vy = p.y1[k] - p.cy[k];
+    share = radius / Math.sqrt(vx * vx + vy * vy);
+    double ex = p.cx[k] + vx * share;
+    double ey = p.cy[k] + vy * share;
+    if (Math.hypot(ex - sx, ey - sy) <= tolerance && p.length(k) * share < radius) {
       return;
     }
     out.addArc(sx, sy, ex, ey, p.cx[k], p.cy[k], radius, p.turn[k], false, k);

@@ -40,12 +40,36 @@ final class ResultCheck {
     }
     for (int k = 0; k < leftOver.size(); k++) {
       leftOver.middle(k, point);
-      if (result.within(point[0], point[1], frame.promise()) > frame.promise()) {
+      if (result.within(point[0], point[1], frame.promise()) > frame.promise()
+          && hasRoom(leftOver, k, distance)) {
         throw new Unproven("part of the offset joins no loop", point[0], point[1], frame);
       }
     }
     for (int k = 0; k < in.pieces.size(); k++) {
       hasItsPlace(k, distance);
+    }
+  }
+
+  // Where opposite edges meet within the tolerance a part may be left over: nothing lies between.
+  private boolean hasRoom(Pieces p, int k, double distance) {
+    double x = point[0];
+    double y = point[1];
+    double step = 4 * frame.tolerance();
+    direction(p, k, x, y);
+    return outline.isClear(
+        x + tangent[1] * step,
+        y - tangent[0] * step,
+        distance + step - frame.tolerance(),
+        p.source[k]);
+  }
+
+  private void direction(Pieces p, int k, double x, double y) {
+    if (p.turn[k] == 0) {
+      p.tangent(k, false, tangent);
+    } else {
+      double share = p.turn[k] / p.r[k];
+      tangent[0] = -(y - p.cy[k]) * share;
+      tangent[1] = (x - p.cx[k]) * share;
     }
   }
 
@@ -60,20 +84,11 @@ final class ResultCheck {
   private void onTheRight(int k, double x, double y, double distance) throws Unproven {
     int near = outline.nearest();
     Pieces p = out.pieces;
-    if (p.turn[k] == 0) {
-      tangent[0] = p.x1[k] - p.x0[k];
-      tangent[1] = p.y1[k] - p.y0[k];
-    } else {
-      tangent[0] = -(y - p.cy[k]) * p.turn[k];
-      tangent[1] = (x - p.cx[k]) * p.turn[k];
-    }
-    double norm = Math.hypot(tangent[0], tangent[1]);
-    double left =
-        in.pieces.distance(
-            near, x - tangent[1] / norm * distance, y + tangent[0] / norm * distance);
-    double right =
-        in.pieces.distance(
-            near, x + tangent[1] / norm * distance, y - tangent[0] / norm * distance);
+    direction(p, k, x, y);
+    double dx = tangent[1] * distance;
+    double dy = -tangent[0] * distance;
+    double left = in.pieces.distance(near, x - dx, y - dy);
+    double right = in.pieces.distance(near, x + dx, y + dy);
     if (left > right) {
       throw new Unproven("the offset runs the wrong way", x, y, frame);
     }
@@ -84,13 +99,7 @@ final class ResultCheck {
     p.middle(k, point);
     double x = point[0];
     double y = point[1];
-    if (p.turn[k] == 0) {
-      p.tangent(k, false, tangent);
-    } else {
-      double share = p.turn[k] / p.r[k];
-      tangent[0] = -(y - p.cy[k]) * share;
-      tangent[1] = (x - p.cx[k]) * share;
-    }
+    direction(p, k, x, y);
     // A little farther out, so that a stretch that meets its opposite is no longer free.
     double beyond = 2 * frame.promise();
     double step = distance + beyond;
