@@ -1,13 +1,12 @@
 package org.bearingline.export.png;
 
-import java.awt.Color;
+import java.awt.image.BufferedImage;
 import java.io.ByteArrayOutputStream;
-import org.apache.batik.transcoder.SVGAbstractTranscoder;
-import org.apache.batik.transcoder.TranscoderException;
-import org.apache.batik.transcoder.TranscoderInput;
-import org.apache.batik.transcoder.TranscoderOutput;
-import org.apache.batik.transcoder.image.ImageTranscoder;
-import org.apache.batik.transcoder.image.PNGTranscoder;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import javax.imageio.ImageIO;
+import javax.imageio.ImageWriter;
+import javax.imageio.stream.MemoryCacheImageOutputStream;
 import org.bearingline.drawing.Drawing;
 import org.bearingline.export.Plot;
 import org.bearingline.export.svg.SvgDocument;
@@ -37,16 +36,20 @@ public final class PngWriter {
     }
     Plot plot = SvgDocument.plot(drawing, units);
     double millimetresPerPixel = plot.page().width() / widthPx;
-    PNGTranscoder painter = new PNGTranscoder();
-    painter.addTranscodingHint(SVGAbstractTranscoder.KEY_WIDTH, (float) widthPx);
-    painter.addTranscodingHint(ImageTranscoder.KEY_BACKGROUND_COLOR, Color.WHITE);
+    return png(
+        Painter.paint(SvgDocument.toPaint(plot, LEAST_PIXELS * millimetresPerPixel), widthPx));
+  }
+
+  private static byte[] png(BufferedImage picture) {
     ByteArrayOutputStream out = new ByteArrayOutputStream();
-    try {
-      painter.transcode(
-          new TranscoderInput(SvgDocument.toPaint(plot, LEAST_PIXELS * millimetresPerPixel)),
-          new TranscoderOutput(out));
-    } catch (TranscoderException e) {
-      throw new IllegalStateException("the picture could not be painted", e);
+    ImageWriter writer = ImageIO.getImageWritersByFormatName("png").next();
+    try (MemoryCacheImageOutputStream stream = new MemoryCacheImageOutputStream(out)) {
+      writer.setOutput(stream);
+      writer.write(picture);
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    } finally {
+      writer.dispose();
     }
     return out.toByteArray();
   }
