@@ -1,9 +1,6 @@
 package org.bearingline.outline.offset;
 
-import java.util.List;
-import org.bearingline.outline.Loop;
 import org.bearingline.outline.Region;
-import org.bearingline.outline.topology.Nesting;
 
 /** The four operations in lines and arcs, each checked, or {@link Unproven}. */
 final class ExactWay {
@@ -21,11 +18,13 @@ final class ExactWay {
   }
 
   Region dilate(double radius) throws Unproven {
-    return toRegion(OffsetStep.dilate(LoopSet.of(region, false, frame), radius, frame), false);
+    return Regions.of(
+        OffsetStep.dilate(LoopSet.of(region, false, frame), radius, frame), false, frame);
   }
 
   Region erode(double radius) throws Unproven {
-    return toRegion(OffsetStep.dilate(LoopSet.of(region, true, frame), radius, frame), true);
+    return Regions.of(
+        OffsetStep.dilate(LoopSet.of(region, true, frame), radius, frame), true, frame);
   }
 
   Region close(double radius) throws Unproven {
@@ -42,19 +41,6 @@ final class ExactWay {
     LoopSet grown = OffsetStep.dilate(in, radius, frame);
     LoopSet back = OffsetStep.dilate(grown.reversed(), radius, frame).reversed();
     CoverCheck.covers(back, in, ofWaste, frame);
-    return toRegion(back, ofWaste);
-  }
-
-  private Region toRegion(LoopSet set, boolean reversed) throws Unproven {
-    List<Loop> loops = set.toLoops(reversed, frame);
-    Nesting nesting = Nesting.of(loops);
-    for (int i = 0; i < loops.size(); i++) {
-      boolean outer = set.signedArea(i) > 0 != reversed;
-      if (outer != (nesting.depth(i) % 2 == 0)) {
-        int k = set.start(i);
-        throw new Unproven("a loop runs the wrong way", set.pieces.x0[k], set.pieces.y0[k], frame);
-      }
-    }
-    return nesting.region();
+    return Regions.of(back, ofWaste, frame);
   }
 }

@@ -18,6 +18,9 @@ record Frame(double originX, double originY, double tolerance) {
   /** How many sizes away from the origin the outline may lie before it is moved there. */
   private static final double FAR = 8;
 
+  /** Shared edges of two outlines agree less well than one outline with itself. */
+  private static final double SHARED = 100;
+
   static Frame of(Bounds box, double radius) {
     double size = Math.max(Math.max(box.width(), box.height()), radius);
     double x = box.center().x();
@@ -31,6 +34,17 @@ record Frame(double originX, double originY, double tolerance) {
 
   static Frame of(Region region, double radius) {
     return of(region.bounds(), radius);
+  }
+
+  /** The frame for laying outlines over each other. */
+  static Frame forOverlay(Bounds box) {
+    Frame fine = of(box, 0);
+    return new Frame(fine.originX, fine.originY, fine.tolerance * SHARED);
+  }
+
+  /** The same with ten times the tolerance. */
+  Frame coarser() {
+    return new Frame(originX, originY, tolerance * 10);
   }
 
   /** mm within which every result must hold: 1e-6, or ten tolerances of a large outline. */

@@ -69,6 +69,13 @@ public final class PieceIndex {
         boxes[b] - margin, boxes[b + 1] - margin, boxes[b + 2] + margin, boxes[b + 3] + margin);
   }
 
+  /** As {@link #query}, with the bounds of a piece of another set grown by {@code margin} mm. */
+  public int queryAround(Pieces others, int k, double margin) {
+    double[] box = new double[4];
+    others.box(k, box, 0);
+    return query(box[0] - margin, box[1] - margin, box[2] + margin, box[3] + margin);
+  }
+
   public int[] hits() {
     return collector.found;
   }
