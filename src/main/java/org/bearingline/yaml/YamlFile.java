@@ -56,6 +56,12 @@ public final class YamlFile {
       throw new Problem(
           place, "this is not readable as YAML: " + words(unreadable.getProblem()), unreadable);
     } catch (YamlEngineException unreadable) {
+      if (words(unreadable.getMessage()).startsWith("Number of aliases")) {
+        throw new Problem(
+            Place.file(fileName),
+            "a list or block repeated by “*name” is not read; write it out again",
+            unreadable);
+      }
       throw new Problem(
           Place.file(fileName),
           "this is not readable as YAML: " + words(unreadable.getMessage()),
