@@ -79,15 +79,13 @@ public final class CheckedShape {
               : value);
       written.put(measure.name(), given == null ? measure.written() : given.strip());
     }
-    Values all = Values.of(values);
-    for (Map.Entry<String, Formula> entry : derived.entrySet()) {
-      all = all.with(entry.getKey(), entry.getValue().value(all));
-    }
+    Derivation derivation = new Derivation(derived, Values.of(values));
     for (Condition condition : conditions) {
-      if (!condition.must().holds(all)) {
+      if (!condition.must().holds(derivation.knowing(condition.must().names()))) {
         throw new Problem(blamed(condition, settings.keySet()), condition.sentence());
       }
     }
+    Values all = derivation.knowing(derived.keySet());
     return new MeasuredShape(this, plan, all, written);
   }
 

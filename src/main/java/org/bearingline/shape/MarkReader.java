@@ -35,10 +35,10 @@ final class MarkReader {
           item.placeOfName(word),
           "“"
               + word
-              + "” is no mark; the marks are "
-              + String.join(", ", WORDS)
-              + ", repeat, when"
-              + NearestName.hint(WORDS, word));
+              + "” is no mark"
+              + NearestName.among(WORDS, word)
+                  .map(near -> "; did you mean " + near + "?")
+                  .orElse("; the marks are " + String.join(", ", WORDS) + ", repeat, when"));
     }
     Fields f = new Fields(fields.get(word), scope);
     return word.equals("drill") ? drill(f) : line(f, word.equals("centre_line"));

@@ -13,7 +13,7 @@ public final class Plain {
   /** To six significant digits with its unit. */
   public static String of(double value, Dimension dimension) {
     if (value == 0) {
-      return "0";
+      return dimension.equals(Dimension.ANGLE) ? "0°" : "0";
     }
     String digits = new BigDecimal(value, SHORT).stripTrailingZeros().toPlainString();
     if (dimension.equals(Dimension.LENGTH)) {

@@ -8,6 +8,7 @@ import com.ezylang.evalex.config.FunctionDictionaryIfc;
 import com.ezylang.evalex.data.EvaluationValue;
 import com.ezylang.evalex.functions.FunctionIfc;
 import com.ezylang.evalex.functions.FunctionParameterDefinition;
+import com.ezylang.evalex.operators.OperatorIfc;
 import com.ezylang.evalex.parser.ASTNode;
 import com.ezylang.evalex.parser.ParseException;
 import com.ezylang.evalex.parser.Token;
@@ -33,6 +34,8 @@ final class SyntaxTree {
           .structuresAllowed(false)
           .binaryAllowed(false)
           .implicitMultiplicationAllowed(false)
+          // −n² is −(n²), as in mathematics.
+          .powerOfPrecedence(OperatorIfc.OPERATOR_PRECEDENCE_POWER_HIGHER)
           .build();
 
   private SyntaxTree() {}

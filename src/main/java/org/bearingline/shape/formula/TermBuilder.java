@@ -84,12 +84,7 @@ final class TermBuilder {
               : function.fewest() + " or more";
       throw problem(
           token,
-          function.word()
-              + " takes "
-              + wanted
-              + " values, and "
-              + parameters.size()
-              + " are given");
+          function.word() + " takes " + wanted + " values and is given " + parameters.size());
     }
     List<Term> terms = new ArrayList<>();
     parameters.forEach(parameter -> terms.add(term(parameter)));

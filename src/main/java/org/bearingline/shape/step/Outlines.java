@@ -66,9 +66,9 @@ public final class Outlines {
           "“"
               + word
               + "” is no step of an outline"
-              + NearestName.hint(known, word)
-              + "; the steps are "
-              + String.join(", ", known));
+              + NearestName.among(known, word)
+                  .map(near -> "; did you mean " + near + "?")
+                  .orElse("; the steps are " + String.join(", ", known)));
     }
     return reader.apply(new Fields(item.fields().get(word), scope));
   }

@@ -158,6 +158,8 @@ public final class Pen {
     if (pending != null) {
       Corners.roundClosing(pieces, pending.radius(), pending.place());
       pending = null;
+    } else {
+      Closing.joinSeam(pieces);
     }
     return new Contour(
         new Loop(pieces.stream().map(Drawn::primitive).toList()),
