@@ -143,7 +143,7 @@ final class TemplateConstruction {
                   + other.name()
                   + " makes "
                   + edge.name()
-                  + " too, with a bit and collar whose radii differ by "
+                  + " too, with a collar whose radius is larger than the bit's by "
                   + Sentences.mm(wider + width)
                   + "; then this plate is not needed.");
         }
