@@ -15,6 +15,9 @@ import org.bearingline.outline.offset.Morphology;
  */
 final class CutterPath {
 
+  /** Taken off a radius, in mm, where a bit exactly fits its slot. */
+  private static final double JUST_FITS = 1e-5;
+
   private CutterPath() {}
 
   /**
@@ -28,6 +31,10 @@ final class CutterPath {
         edge.isOutside()
             ? Morphology.dilate(template, follower.radius()).region()
             : Morphology.erode(template, follower.radius()).region();
+    if (centre.isEmpty()) {
+      // A bit exactly as wide as its slot runs along the middle, there and back.
+      centre = Morphology.erode(template, follower.radius() - JUST_FITS).region();
+    }
     return Along.followed(woodOnLeft(edge, centre), edge.run(), cutter.radius());
   }
 

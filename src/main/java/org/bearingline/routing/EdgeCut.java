@@ -29,51 +29,64 @@ import org.bearingline.problem.Problem;
 record EdgeCut(
     Region left, Region over, List<Loop> cutEdges, double tolerance, List<String> cautions) {
 
+  /**
+   * A bit exactly as wide as a slot enters it, but in figures the two walls meet in a line of no
+   * width. So where wood is left, the same is worked with a radius smaller by this, in mm, and
+   * taken where it makes a difference that no smooth change can: far below what a shop can see.
+   */
+  private static final double JUST_FITS = 1e-5;
+
+  /** A smooth change of the leftover under {@link #JUST_FITS} stays far below this; mm². */
+  private static final double SMOOTH_CHANGE = 0.01;
+
   static EdgeCut of(RoutedEdge edge, Cutter cutter, Follower follower) {
-    return edge.isOutside() ? ofOutside(edge, cutter, follower) : ofCavity(edge, cutter, follower);
-  }
-
-  private static EdgeCut ofOutside(RoutedEdge edge, Cutter cutter, Follower follower) {
-    Work work = new Work();
-    Region designed = edge.region();
-    double wider = follower.radius() - cutter.radius();
-    Region asked = wider > 0 ? work.take(Morphology.open(designed, wider)) : designed;
-    Region made = work.take(Morphology.close(asked, cutter.radius()));
-    Region left = withoutAir(Overlay.difference(made, designed), edge.run(), cutter);
-    Region over =
-        wider > 0
-            ? Overlay.difference(Region.of(Outline.of(edge.contour().loop())), made)
-            : Region.EMPTY;
-    return new EdgeCut(left, over, made.loops(), work.tolerance, work.cautions);
-  }
-
-  private static EdgeCut ofCavity(RoutedEdge edge, Cutter cutter, Follower follower) {
-    Work work = new Work();
-    Region designed = edge.region();
-    double wider = follower.radius() - cutter.radius();
-    Region asked = wider > 0 ? work.take(Morphology.close(designed, wider)) : designed;
-    Region cut = work.take(Morphology.open(asked, cutter.radius()));
-    if (cut.isEmpty()) {
+    EdgeCut full = worked(edge, cutter.radius(), follower.radius());
+    if (full.left().isEmpty()) {
+      return full;
+    }
+    EdgeCut slim = worked(edge, cutter.radius() - JUST_FITS, follower.radius() - JUST_FITS);
+    boolean justFits = full.left().area() - slim.left().area() > SMOOTH_CHANGE;
+    EdgeCut taken = justFits ? slim : full;
+    if (!edge.isOutside() && taken.cutEdges().isEmpty()) {
       throw new Problem(
           Place.field(edge.name()),
           "the bit is wider than this opening and cannot enter it; choose a smaller bit");
     }
-    Region left = withoutAir(Overlay.difference(designed, cut), edge.run(), cutter);
-    Region over =
-        wider > 0
-            ? withoutAir(Overlay.difference(cut, designed), edge.run(), cutter)
-            : Region.EMPTY;
-    return new EdgeCut(left, over, cut.loops(), work.tolerance, work.cautions);
+    return taken;
+  }
+
+  private static EdgeCut worked(RoutedEdge edge, double cutter, double follower) {
+    Work work = new Work();
+    Region designed = edge.region();
+    double wider = follower - cutter;
+    boolean outside = edge.isOutside();
+    Region asked = designed;
+    if (wider > 0) {
+      asked =
+          work.take(outside ? Morphology.open(designed, wider) : Morphology.close(designed, wider));
+    }
+    Region made =
+        work.take(outside ? Morphology.close(asked, cutter) : Morphology.open(asked, cutter));
+    Region left = outside ? Overlay.difference(made, designed) : Overlay.difference(designed, made);
+    Region over = Region.EMPTY;
+    if (wider > 0) {
+      over =
+          outside
+              ? Overlay.difference(Region.of(Outline.of(edge.contour().loop())), made)
+              : withoutAir(Overlay.difference(made, designed), edge.run(), cutter);
+    }
+    return new EdgeCut(
+        withoutAir(left, edge.run(), cutter), over, made.loops(), work.tolerance, work.cautions);
   }
 
   /** Takes off what lies beyond sawn edges, where there is no wood. */
-  private static Region withoutAir(Region pieces, ExtendedEdge edge, Cutter cutter) {
+  private static Region withoutAir(Region pieces, ExtendedEdge edge, double cutter) {
     Region rest = pieces;
     for (StockEnd end : edge.ends()) {
       if (rest.isEmpty()) {
         return rest;
       }
-      Outline air = end.air(edge.runOut() + 4 * cutter.diameter());
+      Outline air = end.air(edge.runOut() + 8 * cutter);
       if (air.bounds().intersects(rest.bounds())) {
         rest = Overlay.difference(rest, Region.of(air));
       }
