@@ -15,9 +15,17 @@ import org.bearingline.outline.Primitive;
  * @param over name of the page that is trimmed and laid on it
  * @param upright whether the edge runs along y
  * @param at the edge's x when upright, else its y, in plan coordinates
- * @param marks places of the joining marks along the edge: y when upright, else x
+ * @param marks the joining marks along the edge
  */
-public record Joint(String under, String over, boolean upright, double at, List<Double> marks) {
+public record Joint(String under, String over, boolean upright, double at, List<Mark> marks) {
+
+  /**
+   * A joining mark.
+   *
+   * @param along its middle on the edge: y when upright, else x, in plan coordinates
+   * @param depth how far into the flap the name of the page on top is written, mm
+   */
+  public record Mark(double along, double depth) {}
 
   /** Distance of marks that one can still align by eye and hand, mm. */
   private static final double SPACING = 180;
@@ -32,8 +40,12 @@ public record Joint(String under, String over, boolean upright, double at, List<
   }
 
   /** The middle of a mark. */
-  public Point point(double mark) {
-    return upright ? new Point(at, mark) : new Point(mark, at);
+  public Point point(Mark mark) {
+    return point(upright, at, mark.along, 0);
+  }
+
+  private static Point point(boolean upright, double at, double along, double depth) {
+    return upright ? new Point(at + depth, along) : new Point(along, at + depth);
   }
 
   /** All joints of the pages, with their marks as far from lines as the edge allows. */
@@ -43,75 +55,82 @@ public record Joint(String under, String over, boolean upright, double at, List<
       Bounds cell = sheet.cell();
       sheet
           .left()
-          .ifPresent(
-              left -> {
-                double from = cell.minY() + overlap;
-                double to = cell.maxY() - overlap;
-                joints.add(joint(left, sheet.name(), true, cell.minX(), from, to, lines));
-              });
+          .map(left -> new Joint(left, sheet.name(), true, cell.minX(), List.of()))
+          .map(joint -> joint.marked(cell.minY(), cell.maxY(), overlap, lines))
+          .ifPresent(joints::add);
       sheet
           .below()
-          .ifPresent(
-              below -> {
-                double from = cell.minX() + overlap;
-                double to = cell.maxX() - overlap;
-                joints.add(joint(below, sheet.name(), false, cell.minY(), from, to, lines));
-              });
+          .map(below -> new Joint(below, sheet.name(), false, cell.minY(), List.of()))
+          .map(joint -> joint.marked(cell.minX(), cell.maxX(), overlap, lines))
+          .ifPresent(joints::add);
     }
     return joints;
   }
 
-  private static Joint joint(
-      String under,
-      String over,
-      boolean upright,
-      double at,
-      double from,
-      double to,
-      List<Primitive> lines) {
-    int count = Math.max(2, (int) Math.round((to - from) / SPACING));
-    double length = (to - from) / count;
-    List<Primitive> near = near(upright, at, lines);
-    List<Double> marks = new ArrayList<>();
+  /** The joint with its marks between two ends of the edge, clear of the corners' overlap. */
+  private Joint marked(double low, double high, double overlap, List<Primitive> lines) {
+    double from = low + overlap;
+    double length = high - overlap - from;
+    int count = Math.max(2, (int) Math.round(length / SPACING));
+    List<Primitive> near = near(lines, overlap);
+    List<Mark> placed = new ArrayList<>();
     for (int i = 0; i < count; i++) {
-      marks.add(clearest(upright, at, from + i * length, length, near));
+      double middle = from + (i + 0.5) * length / count;
+      placed.add(clearest(middle, length / count, overlap, near));
     }
-    return new Joint(under, over, upright, at, marks);
+    return new Joint(under, over, upright, at, placed);
   }
 
-  private static List<Primitive> near(boolean upright, double at, List<Primitive> lines) {
+  private List<Primitive> near(List<Primitive> lines, double overlap) {
+    double low = at - 2 * ROOM;
+    double high = at + Math.max(2 * ROOM, overlap);
     return lines.stream()
         .filter(
             line -> {
-              Bounds box = line.bounds().grown(2 * ROOM);
+              Bounds box = line.bounds();
               return upright
-                  ? box.minX() <= at && at <= box.maxX()
-                  : box.minY() <= at && at <= box.maxY();
+                  ? box.minX() <= high && box.maxX() >= low
+                  : box.minY() <= high && box.maxY() >= low;
             })
         .toList();
   }
 
-  private static double clearest(
-      boolean upright, double at, double from, double length, List<Primitive> lines) {
-    double best = from + length / 2;
+  /** Of some places about {@code middle}, the first with room for all, else the roomiest. */
+  private Mark clearest(double middle, double length, double overlap, List<Primitive> lines) {
+    Mark best = null;
     double most = -1;
-    for (int i = 0; i < TRIES; i++) {
+    for (int i = 0; i < TRIES && most < ROOM; i++) {
       // From the middle of the stretch outwards, to both sides in turn.
       int out = (i + 1) / 2 * (i % 2 == 0 ? 1 : -1);
-      double mark = from + length / 2 + out * length / (TRIES + 1);
-      Point middle = upright ? new Point(at, mark) : new Point(mark, at);
-      double clear = 2 * ROOM;
-      for (Primitive line : lines) {
-        clear = Math.min(clear, line.distanceTo(middle));
-      }
+      double along = middle + out * length / (TRIES + 1);
+      double clear = clearance(point(upright, at, along, 0), lines);
       if (clear > most + 1e-9) {
         most = clear;
-        best = mark;
-      }
-      if (most >= ROOM) {
-        return best;
+        best = new Mark(along, depth(along, overlap, lines));
       }
     }
     return best;
+  }
+
+  /** The depth in the flap that is farthest from lines, the middle first. */
+  private double depth(double along, double overlap, List<Primitive> lines) {
+    double best = overlap / 2;
+    double most = -1;
+    for (double share : new double[] {0.5, 0.3, 0.7}) {
+      double clear = clearance(point(upright, at, along, share * overlap), lines);
+      if (clear > most + 1e-9) {
+        most = clear;
+        best = share * overlap;
+      }
+    }
+    return best;
+  }
+
+  private static double clearance(Point p, List<Primitive> lines) {
+    double clear = 2 * ROOM;
+    for (Primitive line : lines) {
+      clear = Math.min(clear, line.distanceTo(p));
+    }
+    return clear;
   }
 }

@@ -81,7 +81,7 @@ final class JointPainter {
             : new Point(cell.maxX(), cell.minY()));
   }
 
-  private void mark(Joint joint, double mark, boolean over) {
+  private void mark(Joint joint, Joint.Mark mark, boolean over) {
     Point middle = plan.frame().onPage(sheet, joint.point(mark));
     Point along = joint.upright() ? new Point(0, 1) : new Point(1, 0);
     // The page on top keeps what lies right of, or above, the edge; the one beneath the rest.
@@ -95,7 +95,7 @@ final class JointPainter {
     canvas.stroke();
     canvas.rule(middle, tip);
     double turn = joint.upright() ? 90 : 0;
-    double aside = over ? -1.6 : plan.choice().overlap() / 2;
+    double aside = over ? -1.8 : mark.depth();
     Point place = middle.plus(kept.times(aside));
     String words = over ? "cut here, lay on " + joint.under() : joint.over();
     canvas.centred(Typeface.SEMIBOLD, SIZE, place, turn, 0.5, words);

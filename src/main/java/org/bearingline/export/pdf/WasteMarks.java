@@ -97,13 +97,13 @@ final class WasteMarks {
     return loops.stream().filter(loop -> loop.contains(p)).count() % 2 == 0;
   }
 
-  /** Draws the crosses that {@code window} holds whole. */
+  /** Draws the crosses that {@code window} shows any of. */
   void draw(Canvas canvas, Similarity toPage, Bounds window) {
     canvas.pen(INK, 0.25);
-    Bounds inner = window.grown(-HALF - 1);
+    Bounds near = window.grown(HALF);
     for (Point cross : crosses) {
       Point at = toPage.apply(cross);
-      if (inner.contains(at)) {
+      if (near.contains(at)) {
         canvas.rule(at.plus(new Point(-HALF, -HALF)), at.plus(new Point(HALF, HALF)));
         canvas.rule(at.plus(new Point(-HALF, HALF)), at.plus(new Point(HALF, -HALF)));
       }
