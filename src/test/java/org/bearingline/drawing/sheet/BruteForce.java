@@ -1,6 +1,7 @@
 package org.bearingline.drawing.sheet;
 
 import java.util.HashSet;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
 import org.bearingline.drawing.Drawing;
@@ -10,9 +11,8 @@ import org.bearingline.outline.Similarity;
 
 /**
  * Counts pages for every shift of a raster, the drawing upright and turned, from points along its
- * lines. A point that only one cell shows asks for that cell; points in overlaps ask for nothing,
- * except that two pages which meet in a corner alone need one more beside them. So the count is
- * never too high: a floor for any plan with the same cells.
+ * lines: each point stands on one, two or four cells, and every choice among them is tried. Two
+ * pages that meet in a corner alone need one more beside them.
  */
 final class BruteForce {
 
@@ -51,6 +51,7 @@ final class BruteForce {
   private static int count(
       List<Point> points, double x, double y, double stepX, double stepY, double shared) {
     Set<Cell> asked = new HashSet<>();
+    Set<Set<Cell>> choices = new LinkedHashSet<>();
     Set<Cell> corners = new HashSet<>();
     for (Point p : points) {
       long column = (long) Math.floor((p.x() - x) / stepX);
@@ -59,12 +60,36 @@ final class BruteForce {
       boolean sharedY = p.y() - y - row * stepY <= shared;
       if (!sharedX && !sharedY) {
         asked.add(new Cell(column, row));
-      } else if (sharedX && sharedY) {
+        continue;
+      }
+      Set<Cell> choice = new HashSet<>();
+      for (long c = sharedX ? column - 1 : column; c <= column; c++) {
+        for (long r = sharedY ? row - 1 : row; r <= row; r++) {
+          choice.add(new Cell(c, r));
+        }
+      }
+      choices.add(choice);
+      if (sharedX && sharedY) {
         corners.add(new Cell(column, row));
       }
     }
+    return least(asked, List.copyOf(choices), corners);
+  }
+
+  private static int least(Set<Cell> asked, List<Set<Cell>> choices, Set<Cell> corners) {
+    for (Set<Cell> choice : choices) {
+      if (choice.stream().noneMatch(asked::contains)) {
+        int least = Integer.MAX_VALUE;
+        for (Cell cell : choice) {
+          Set<Cell> more = new HashSet<>(asked);
+          more.add(cell);
+          least = Math.min(least, least(more, choices, corners));
+        }
+        return least;
+      }
+    }
     boolean loose = corners.stream().anyMatch(corner -> isLoose(corner, asked));
-    return Math.max(1, asked.size()) + (loose ? 1 : 0);
+    return asked.size() + (loose ? 1 : 0);
   }
 
   private static boolean isLoose(Cell corner, Set<Cell> asked) {

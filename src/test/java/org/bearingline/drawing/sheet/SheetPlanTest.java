@@ -188,8 +188,10 @@ class SheetPlanTest {
                 Arc.between(new Point(700, 0), new Point(900, 200), new Point(900, 0), false)));
     for (Drawing drawing : drawings) {
       SheetPlan plan = plan(drawing, "A4");
-      int least = BruteForce.fewest(drawing, plan, 2);
-      assertTrue(plan.sheets().size() <= least, plan.sheets().size() + " against " + least);
+      int least = BruteForce.fewest(drawing, plan, 5);
+      assertTrue(
+          plan.sheets().size() <= least,
+          drawings.indexOf(drawing) + ": " + plan.sheets().size() + " against " + least);
     }
   }
 
