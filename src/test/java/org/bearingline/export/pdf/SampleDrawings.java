@@ -101,6 +101,17 @@ public final class SampleDrawings {
     return new Loop(around);
   }
 
+  /** The same without dimensions, which stand beside the part and ask for no page. */
+  public static Drawing withoutDimensions(Drawing drawing) {
+    List<Layer> layers = new ArrayList<>();
+    for (Layer layer : drawing.layers()) {
+      List<Item> items =
+          layer.items().stream().filter(item -> !(item instanceof Item.Dimension)).toList();
+      layers.add(new Layer(layer.name(), layer.role(), layer.title(), items));
+    }
+    return new Drawing(drawing.title(), layers);
+  }
+
   /** A ring of two circles: pages in its middle stay empty. */
   public static Drawing ring(double outer, double inner) {
     Item out = new Item.Stroke(Path.of(Arc.circle(Point.ORIGIN, outer)));
