@@ -32,7 +32,8 @@ record Biarc(Primitive first, Primitive second, Point along) {
     Point before = start.plus(out.times(d));
     Point after = end.minus(in.times(d));
     Point joint = before.towards(after, 0.5);
-    if (joint.equals(start) || joint.equals(end) || before.equals(after)) {
+    boolean ahead = out.dot(joint.minus(start)) > 0 && in.dot(end.minus(joint)) > 0;
+    if (!ahead || before.equals(after)) {
       return Optional.empty();
     }
     Primitive first = Continuation.to(start, out, joint);
@@ -40,12 +41,22 @@ record Biarc(Primitive first, Primitive second, Point along) {
     return Optional.of(new Biarc(first, second, after.minus(before).unit()));
   }
 
-  /** One piece told as two; nothing where it turns by more than half a circle. */
-  static Optional<Biarc> halves(Primitive piece) {
-    if (piece.length() * Math.abs(piece.curvature()) > Math.PI) {
-      return Optional.empty();
-    }
-    return Optional.of(new Biarc(piece.part(0, 0.5), piece.part(0.5, 1), piece.tangentAt(0.5)));
+  /** One arc that leaves in a given direction, told as its halves; nothing for half a turn. */
+  static Optional<Biarc> leaving(Point start, Point out, Point end) {
+    return out.dot(end.minus(start)) > 0
+        ? Optional.of(halves(Continuation.to(start, out, end)))
+        : Optional.empty();
+  }
+
+  /** One arc that arrives in a given direction, told as its halves; nothing for half a turn. */
+  static Optional<Biarc> arriving(Point start, Point end, Point in) {
+    return in.dot(end.minus(start)) > 0
+        ? Optional.of(halves(Continuation.to(end, in.times(-1), start).reversed()))
+        : Optional.empty();
+  }
+
+  private static Biarc halves(Primitive piece) {
+    return new Biarc(piece.part(0, 0.5), piece.part(0.5, 1), piece.tangentAt(0.5));
   }
 
   List<Primitive> pieces() {

@@ -37,6 +37,55 @@ public record EllipseArc(
     return new EllipseArc(center, semiX, semiY, 0, 0, 360);
   }
 
+  /**
+   * The arc between two points as path data of SVG gives it; half axes too short to span the points
+   * are enlarged alike until they do (SVG 1.1, appendix F.6.5 and F.6.6).
+   *
+   * @param semiAxis half the axis along {@code rotation}, mm, more than 0
+   * @param otherSemiAxis half the axis square to it, mm, more than 0
+   * @param rotation degrees from the x axis to the first axis, counter-clockwise
+   * @param large whether the longer of the two arcs is meant
+   * @param counterClockwise sense of travel, y upwards
+   */
+  public static EllipseArc between(
+      Point start,
+      Point end,
+      double semiAxis,
+      double otherSemiAxis,
+      double rotation,
+      boolean large,
+      boolean counterClockwise) {
+    if (start.equals(end)) {
+      throw new Problem(Place.nowhere(), "An arc of an ellipse needs two different end points.");
+    }
+    // In units of the half axes, along them, the ellipse is a circle of radius 1.
+    EllipseArc frame = new EllipseArc(Point.ORIGIN, semiAxis, otherSemiAxis, rotation, 0, 360);
+    Point from = frame.toCircle(start);
+    Point to = frame.toCircle(end);
+    double half = from.distanceTo(to) / 2;
+    double grown = Math.max(1, half);
+    double apothem = Math.sqrt(Math.max(0, (1 - half / grown) * (1 + half / grown)));
+    Point left = to.minus(from).unit().left();
+    Point middle = from.towards(to, 0.5);
+    boolean centerLeft = large != counterClockwise;
+    Point center = middle.plus(left.times((centerLeft ? 1 : -1) * apothem * grown));
+    double startAngle = from.minus(center).degrees();
+    double turn = Degrees.normalised(to.minus(center).degrees() - startAngle);
+    return new EllipseArc(
+        frame.turned(new Point(center.x() * semiAxis, center.y() * otherSemiAxis)),
+        semiAxis * grown,
+        otherSemiAxis * grown,
+        rotation,
+        startAngle,
+        counterClockwise ? turn : turn - 360);
+  }
+
+  private Point toCircle(Point p) {
+    double c = Degrees.cos(rotation);
+    double s = Degrees.sin(rotation);
+    return new Point((c * p.x() + s * p.y()) / semiAxis, (c * p.y() - s * p.x()) / otherSemiAxis);
+  }
+
   @Override
   public Point pointAt(double t) {
     return center.plus(turned(at(t, 0)));

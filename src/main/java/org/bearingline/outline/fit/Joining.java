@@ -54,7 +54,8 @@ final class Joining {
     }
     Point ahead = a.tangentAt(0);
     Point chord = b.end().minus(a.start());
-    if (Math.abs(ahead.cross(chord)) < 1e-12 * chord.norm() && ahead.dot(chord) < 0) {
+    // All but a full circle, or a fold: no one arc from end to end.
+    if (Math.abs(ahead.cross(chord)) < 1e-7 * chord.norm() && ahead.dot(chord) < 0) {
       return Optional.empty();
     }
     Primitive one = Continuation.to(a.start(), ahead, b.end());

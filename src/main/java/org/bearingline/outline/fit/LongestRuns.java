@@ -23,7 +23,7 @@ final class LongestRuns {
   /** 48 as above; runs that end early, as beside the span's ends, are better off with less turn. */
   private static final double[] DIVISORS = {48, 56, 66};
 
-  private static final int EVENING_STEPS = 7;
+  private static final int EVENING_STEPS = 6;
   private static final int MOST_PIECES = 100_000;
 
   private final Span span;
@@ -43,34 +43,36 @@ final class LongestRuns {
 
   /** As few pieces as found within {@code tolerance} mm, with deviations as even as may be. */
   List<Run> cover(double tolerance) {
-    Plan best = null;
-    List<Run> runs = List.of();
-    int fewest = MOST_PIECES;
-    for (Plan plan : plans()) {
-      List<Run> found = chain(plan, tolerance, fewest - 1);
-      if (!found.isEmpty()) {
-        best = plan;
-        runs = found;
-        fewest = pieces(plan, found);
-      }
+    Chain best = new Chain(null, List.of(), MOST_PIECES);
+    for (int ends = 0; ends < 4; ends++) {
+      best = fewer(best, new Plan(ends % 2 == 1, ends / 2 == 1, DIVISORS[0]), tolerance);
     }
-    if (best == null) {
-      Point where = span.at(0.5);
-      throw new Problem(
-          Place.nowhere(),
-          String.format(
-              Locale.ROOT,
-              "The curve turns too sharply for arcs within %s mm near (%.1f, %.1f);"
-                  + " draw it rounder or allow more.",
-              tolerance,
-              where.x(),
-              where.y()));
+    if (best.plan() == null) {
+      throw tooSharp(tolerance);
     }
+    Plan ends = best.plan();
+    for (int i = 1; i < DIVISORS.length; i++) {
+      best = fewer(best, new Plan(ends.head(), ends.tail(), DIVISORS[i]), tolerance);
+    }
+    return evened(best, tolerance);
+  }
+
+  /** A plan carried out, and the number of arcs and lines it took. */
+  private record Chain(Plan plan, List<Run> runs, int pieces) {}
+
+  private Chain fewer(Chain best, Plan plan, double tolerance) {
+    List<Run> runs = chain(plan, tolerance, best.pieces() - 1);
+    return runs.isEmpty() ? best : new Chain(plan, runs, pieces(plan, runs));
+  }
+
+  /** The same plan and number of pieces at the least tolerance they can keep. */
+  private List<Run> evened(Chain chain, double tolerance) {
+    List<Run> runs = chain.runs();
     double good = 1;
     double bad = 0;
     for (int i = 0; i < EVENING_STEPS; i++) {
       double share = (good + bad) / 2;
-      List<Run> tighter = chain(best, share * tolerance, fewest);
+      List<Run> tighter = chain(chain.plan(), share * tolerance, chain.pieces());
       if (tighter.isEmpty()) {
         bad = share;
       } else {
@@ -81,14 +83,17 @@ final class LongestRuns {
     return runs;
   }
 
-  private static List<Plan> plans() {
-    List<Plan> plans = new ArrayList<>();
-    for (double divisor : DIVISORS) {
-      for (int ends = 0; ends < 4; ends++) {
-        plans.add(new Plan(ends % 2 == 1, ends / 2 == 1, divisor));
-      }
-    }
-    return plans;
+  private Problem tooSharp(double tolerance) {
+    Point where = span.at(0.5);
+    return new Problem(
+        Place.nowhere(),
+        String.format(
+            Locale.ROOT,
+            "The curve turns too sharply for arcs within %s mm near (%.1f, %.1f);"
+                + " draw it rounder or allow more.",
+            tolerance,
+            where.x(),
+            where.y()));
   }
 
   private static int pieces(Plan plan, List<Run> runs) {

@@ -3,7 +3,6 @@ package org.bearingline.outline.fit;
 import java.util.Optional;
 import java.util.function.Function;
 import org.bearingline.outline.Point;
-import org.bearingline.outline.construct.Continuation;
 
 /** Makes runs over a curve and keeps those that stay within a tolerance of it. */
 final class Runs {
@@ -44,17 +43,12 @@ final class Runs {
 
   /** The arc that leaves in a given direction. */
   Optional<Run> arcFrom(double from, Point out, double to) {
-    return run(
-        from, to, stretch -> Biarc.halves(Continuation.to(stretch.start(), out, stretch.end())));
+    return run(from, to, stretch -> Biarc.leaving(stretch.start(), out, stretch.end()));
   }
 
   /** The arc that arrives in a given direction. */
   Optional<Run> arcTo(double from, double to, Point in) {
-    return run(
-        from,
-        to,
-        stretch ->
-            Biarc.halves(Continuation.to(stretch.end(), in.times(-1), stretch.start()).reversed()));
+    return run(from, to, stretch -> Biarc.arriving(stretch.start(), stretch.end(), in));
   }
 
   /** Points of the curve over the run, and the length of their chords. */

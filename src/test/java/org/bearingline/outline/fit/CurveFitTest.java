@@ -76,6 +76,45 @@ class CurveFitTest {
     assertEquals(1, Math.pow(p.x() / 200, 2) + Math.pow(p.y() / 90, 2), 1e-12);
   }
 
+  @Property
+  void anEllipseArcIsFoundAgainFromItsEnds(
+      @ForAll @DoubleRange(min = 10, max = 300) double a,
+      @ForAll @DoubleRange(min = 10, max = 300) double b,
+      @ForAll @DoubleRange(min = -180, max = 180) double rotation,
+      @ForAll @DoubleRange(min = -180, max = 180) double from,
+      @ForAll @DoubleRange(min = 2, max = 358) double sweep,
+      @ForAll boolean left) {
+    EllipseArc arc = new EllipseArc(new Point(3, 4), a, b, rotation, from, left ? sweep : -sweep);
+    EllipseArc again =
+        EllipseArc.between(arc.pointAt(0), arc.pointAt(1), a, b, rotation, sweep > 180, left);
+    if (Math.abs(sweep - 180) > 0.5) {
+      assertTrue(again.pointAt(0.4).distanceTo(arc.pointAt(0.4)) < 1e-6);
+    }
+    assertTrue(again.pointAt(1).distanceTo(arc.pointAt(1)) < 1e-6);
+  }
+
+  /** Half axes too short for the points are enlarged, as SVG 1.1, F.6.6 says. */
+  @Test
+  void shortEllipseAxesGrow() {
+    EllipseArc arc = EllipseArc.between(O, new Point(100, 0), 10, 5, 0, false, true);
+    assertEquals(50, arc.semiAxis(), 1e-9);
+    assertEquals(25, arc.otherSemiAxis(), 1e-9);
+    assertTrue(arc.pointAt(0.5).distanceTo(new Point(50, -25)) < 1e-9);
+    assertThrows(Problem.class, () -> EllipseArc.between(O, O, 10, 5, 0, false, true));
+  }
+
+  /** A parabola folded all but flat turns back on itself without trouble. */
+  @Test
+  void anAllButFlatFoldIsFollowed() {
+    for (double x : new double[] {-0.09822986640331521, -40, 90}) {
+      for (double y : new double[] {0, 1e-10, 1e-7, 1e-4, 0.01}) {
+        Curve fold = new QuadraticBezier(O, new Point(x, y), new Point(50, 0));
+        FittedCurve fitted = CurveFit.fit(fold);
+        assertTrue(FitChecks.deviation(fold, fitted.primitives()) <= 0.02);
+      }
+    }
+  }
+
   /**
    * The usual cubic for a quarter circle, handle 4 (√2 − 1) / 3, is known to stray from it by
    * 2.73e-4 of the radius (for example the survey by Riškus, 2006).
