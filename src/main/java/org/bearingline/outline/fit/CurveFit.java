@@ -29,7 +29,7 @@ public final class CurveFit {
   private final double tolerance;
 
   private CurveFit(Curve curve, double tolerance) {
-    this.curve = curve;
+    this.curve = SharpTurns.cornered(curve, tolerance);
     this.tolerance = tolerance;
   }
 

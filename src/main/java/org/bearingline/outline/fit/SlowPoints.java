@@ -14,23 +14,28 @@ final class SlowPoints {
   /** Share of the highest speed below which a dip of the speed counts. */
   private static final double SLOW = 0.05;
 
+  /** Share of the span beside its ends that is left out: a cusp at an end is no cut. */
+  private static final double END_SHARE = 1e-7;
+
   private SlowPoints() {}
 
   /** Parameters strictly inside the span, rising. */
   static List<Double> of(Span span) {
     int n = span.samples(SAMPLES);
     double step = (span.to() - span.from()) / n;
-    double[] speed = new double[n + 1];
     double fastest = 0;
     for (int i = 0; i <= n; i++) {
-      speed[i] = speed(span, span.from() + i * step);
-      fastest = Math.max(fastest, speed[i]);
+      fastest = Math.max(fastest, speed(span, span.from() + i * step));
     }
     List<Double> slow = new ArrayList<>();
-    for (int i = 1; i < n; i++) {
-      if (speed[i] <= speed[i - 1] && speed[i] < speed[i + 1] && speed[i] < 4 * SLOW * fastest) {
-        double t = slowest(span, span.from() + (i - 1) * step, span.from() + (i + 1) * step);
-        if (speed(span, t) < SLOW * fastest) {
+    for (int i = 0; i < n; i++) {
+      double low = span.from() + i * step;
+      double high = i + 1 == n ? span.to() : span.from() + (i + 1) * step;
+      if (gain(span, low) < 0 && gain(span, high) >= 0) {
+        double t = slowest(span, low, high);
+        double margin = END_SHARE * (span.to() - span.from());
+        boolean inside = t - span.from() > margin && span.to() - t > margin;
+        if (inside && speed(span, t) < SLOW * fastest) {
           slow.add(t);
         }
       }
@@ -38,19 +43,23 @@ final class SlowPoints {
     return slow;
   }
 
-  // The speed's slope changes sign at its least: v · a = 0.
   private static double slowest(Span span, double low, double high) {
     double a = low;
     double b = high;
     for (int i = 0; i < 60 && b - a > Math.ulp(b); i++) {
       double m = (a + b) / 2;
-      if (span.curve().velocityAt(m).dot(span.curve().accelerationAt(m)) < 0) {
+      if (gain(span, m) < 0) {
         a = m;
       } else {
         b = m;
       }
     }
     return (a + b) / 2;
+  }
+
+  /** v · a: below 0 where the curve slows down. */
+  private static double gain(Span span, double t) {
+    return span.curve().velocityAt(t).dot(span.curve().accelerationAt(t));
   }
 
   private static double speed(Span span, double t) {
