@@ -1,5 +1,6 @@
 package org.bearingline.oracle;
 
+import java.util.Optional;
 import org.bearingline.outline.Region;
 
 /**
@@ -12,7 +13,7 @@ import org.bearingline.outline.Region;
  * leaves the disc's reach. That gives up samples within sqrt(2 · d · CLEAR) of a smooth join and
  * features thinner than CLEAR, such as the seam of a slot exactly 2 d wide, and no others.
  */
-final class DenseSampling {
+public final class DenseSampling {
 
   /** mm by which all other edges must be farther than d from a sample of the backward check. */
   static final double CLEAR = 1e-6;
@@ -22,27 +23,47 @@ final class DenseSampling {
   private final Edges input;
   private final double distance;
   private final int perEdge;
+  private final Optional<Edges> original;
 
   /**
    * @param input the exact input
    * @param distance mm, positive for a dilation, negative for an erosion
    * @param perEdge samples on each edge, at least 2
    */
-  DenseSampling(Region input, double distance, int perEdge) {
+  public DenseSampling(Region input, double distance, int perEdge) {
     this(Edges.of(input), distance, perEdge);
   }
 
-  DenseSampling(Edges input, double distance, int perEdge) {
+  public DenseSampling(Edges input, double distance, int perEdge) {
+    this(input, distance, perEdge, Optional.empty());
+  }
+
+  private DenseSampling(Edges input, double distance, int perEdge, Optional<Edges> original) {
     this.input = input;
     this.distance = distance;
     this.perEdge = perEdge;
+    this.original = original;
   }
 
-  Deviation forward(Region result) {
+  /**
+   * The second step of a closing or opening, back by the same distance. A hole in the first step's
+   * result that is smaller than CLEAR may be there or not: the disc fits, or it just does not. So
+   * the backward check takes only places where the first step clears the original by CLEAR.
+   *
+   * @param original what the first step was made of
+   * @param first the first step's result
+   * @param distance mm of the second step, positive for a dilation, negative for an erosion
+   */
+  public static DenseSampling secondStep(
+      Region original, Region first, double distance, int perEdge) {
+    return new DenseSampling(Edges.of(first), distance, perEdge, Optional.of(Edges.of(original)));
+  }
+
+  public Deviation forward(Region result) {
     return forward(Edges.of(result));
   }
 
-  Deviation forward(Edges result) {
+  public Deviation forward(Edges result) {
     double d = Math.abs(distance);
     Deviation worst = Deviation.NONE;
     for (int i = 0; i < result.count(); i++) {
@@ -62,11 +83,11 @@ final class DenseSampling {
     return worst;
   }
 
-  Deviation backward(Region result) {
+  public Deviation backward(Region result) {
     return backward(Edges.of(result));
   }
 
-  Deviation backward(Edges result) {
+  public Deviation backward(Edges result) {
     Deviation worst = Deviation.NONE;
     for (int i = 0; i < input.count(); i++) {
       worst = worst.and(alongEdge(i, result)).and(roundEnd(i, result));
@@ -89,7 +110,8 @@ final class DenseSampling {
       double x = edge.x(t) + distance * Math.cos(normal);
       double y = edge.y(t) + distance * Math.sin(normal);
       if (input.distance(x, y) >= d - ROUNDING
-          && input.distanceExcept(x, y, i, -1, -1) >= d + CLEAR) {
+          && input.distanceExcept(x, y, i, -1, -1) >= d + CLEAR
+          && firstStepIsClear(edge.x(t), edge.y(t), normal)) {
         worst = worst.with(result.distance(x, y), x, y);
       }
     }
@@ -109,10 +131,22 @@ final class DenseSampling {
       double y = vy + d * Math.sin(angle);
       if (input.distance(x, y) >= d - ROUNDING
           && input.distanceExcept(x, y, i, place.after(), -1) >= d + CLEAR
-          && input.contains(x, y) != distance > 0) {
+          && input.contains(x, y) != distance > 0
+          && firstStepIsClear(vx, vy, distance > 0 ? angle : angle + Math.PI)) {
         worst = worst.with(result.distance(x, y), x, y);
       }
     }
     return worst;
+  }
+
+  // A step on from the first step's edge, away from the sample, the original is farther than d.
+  private boolean firstStepIsClear(double x, double y, double outward) {
+    if (original.isEmpty()) {
+      return true;
+    }
+    double step = distance > 0 ? -2 * CLEAR : 2 * CLEAR;
+    double beyondX = x + step * Math.cos(outward);
+    double beyondY = y + step * Math.sin(outward);
+    return original.get().distance(beyondX, beyondY) >= Math.abs(distance) + CLEAR;
   }
 }

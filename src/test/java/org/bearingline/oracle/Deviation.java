@@ -10,7 +10,7 @@ import java.util.Locale;
  * @param y where
  * @param samples how many were judged
  */
-record Deviation(double worst, double x, double y, int samples) {
+public record Deviation(double worst, double x, double y, int samples) {
 
   static final Deviation NONE = new Deviation(0, 0, 0, 0);
 

@@ -7,7 +7,7 @@ import org.bearingline.outline.Primitive;
 import org.bearingline.outline.Region;
 
 /** The closed loops of a region as edges in a grid of cells, for quick exact distances. */
-final class Edges {
+public final class Edges {
 
   /** One edge and its neighbours in the loop, by number. */
   record Place(Edge edge, int before, int after) {}
@@ -44,7 +44,7 @@ final class Edges {
     this.cells = filled();
   }
 
-  static Edges of(Region region) {
+  public static Edges of(Region region) {
     return ofLoops(region.loops().stream().map(Edges::edges).toList());
   }
 
@@ -99,7 +99,7 @@ final class Edges {
     return (int) Math.max(0, Math.min(rows - 1, Math.floor((y - y0) / size)));
   }
 
-  int count() {
+  public int count() {
     return places.size();
   }
 
@@ -107,7 +107,7 @@ final class Edges {
     return places.get(number);
   }
 
-  double length() {
+  public double length() {
     return places.stream().mapToDouble(place -> place.edge.length()).sum();
   }
 
@@ -164,7 +164,7 @@ final class Edges {
     return (int) Math.rint(angle / (2 * Math.PI));
   }
 
-  boolean contains(double x, double y) {
+  public boolean contains(double x, double y) {
     return winding(x, y) > 0;
   }
 }

@@ -2,8 +2,10 @@ package org.bearingline.oracle;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Stream;
 import org.bearingline.outline.Loop;
 import org.bearingline.outline.Outline;
+import org.bearingline.outline.Point;
 import org.bearingline.outline.Region;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Geometry;
@@ -12,9 +14,10 @@ import org.locationtech.jts.geom.LinearRing;
 import org.locationtech.jts.geom.Polygon;
 import org.locationtech.jts.operation.buffer.BufferOp;
 import org.locationtech.jts.operation.buffer.BufferParameters;
+import org.locationtech.jts.simplify.DouglasPeuckerSimplifier;
 
 /** Offsets of a flattened copy by the JTS polygon buffer, with what it may be wrong by. */
-final class JtsReference {
+public final class JtsReference {
 
   /** Concave detail up to this share of the distance may go; the default of 1 % is far too much. */
   private static final double SIMPLIFY_FACTOR = 1e-4;
@@ -28,12 +31,12 @@ final class JtsReference {
   /**
    * @param tolerance mm that chords may miss arcs by, of the input and of the fillets
    */
-  JtsReference(double tolerance) {
+  public JtsReference(double tolerance) {
     this.tolerance = tolerance;
   }
 
   /** The region with inscribed chords. */
-  Geometry flat(Region region) {
+  public Geometry flat(Region region) {
     List<Polygon> polygons = new ArrayList<>();
     for (Outline outline : region.pieces()) {
       LinearRing[] holes = outline.openings().stream().map(this::ring).toArray(LinearRing[]::new);
@@ -52,21 +55,22 @@ final class JtsReference {
   }
 
   private void addChords(Edge edge, List<Coordinate> points) {
-    int chords = edge.isArc() ? (int) Math.ceil(Math.abs(edge.sweep()) / step(edge.r())) : 1;
+    int chords =
+        edge.isArc() ? (int) Math.ceil(Math.abs(edge.sweep()) / step(edge.r(), tolerance)) : 1;
     points.add(new Coordinate(edge.ax(), edge.ay()));
     for (int i = 1; i < chords; i++) {
       points.add(new Coordinate(edge.x((double) i / chords), edge.y((double) i / chords)));
     }
   }
 
-  /** The angle whose chord misses a circle of radius {@code r} by the tolerance. */
-  private double step(double r) {
-    return tolerance >= r ? Math.PI / 2 : Math.min(Math.PI / 2, 2 * Math.acos(1 - tolerance / r));
+  /** The angle whose chord misses a circle of radius {@code r} by {@code height}, at most 90°. */
+  private static double step(double r, double height) {
+    return height >= r ? Math.PI / 2 : Math.min(Math.PI / 2, 2 * Math.acos(1 - height / r));
   }
 
-  Geometry buffer(Geometry flat, double distance) {
+  public Geometry buffer(Geometry flat, double distance) {
     BufferParameters parameters = new BufferParameters();
-    double quarter = Math.PI / 2 / step(Math.abs(distance));
+    double quarter = Math.PI / 2 / step(Math.abs(distance), tolerance);
     parameters.setQuadrantSegments((int) Math.ceil(quarter));
     parameters.setSimplifyFactor(SIMPLIFY_FACTOR);
     return new BufferOp(flat, parameters).getResultGeometry(distance);
@@ -78,16 +82,20 @@ final class JtsReference {
    * chords turn by θ and no fillet is made, the one vertex is off by at most d θ² / 2; θ is the
    * turn between chords of the smallest arc, and never more than {@link #NO_FILLET}.
    */
-  double bound(Region region, double distance) {
+  public double bound(Region region, double distance) {
     double d = Math.abs(distance);
     double theta = 0;
     Edges edges = Edges.of(region);
     for (int i = 0; i < edges.count(); i++) {
-      Edges.Place place = edges.place(i);
-      double turn = edges.place(place.after()).edge().heading(0) - place.edge().heading(1);
-      double corner = Math.abs(Math.IEEEremainder(turn, 2 * Math.PI));
-      theta = Math.max(theta, corner < NO_FILLET ? corner : 0);
-      theta = Math.max(theta, place.edge().isArc() ? step(place.edge().r()) : 0);
+      Edge before = edges.place(i).edge();
+      Edge after = edges.place(edges.place(i).after()).edge();
+      double turn = Math.abs(Math.IEEEremainder(after.heading(0) - before.heading(1), 2 * Math.PI));
+      // In the flat copy half a chord's turn on either side comes off a corner or is added to it,
+      // and the simplifier may first have made longer chords.
+      double height = tolerance + SIMPLIFY_FACTOR * d;
+      double chords = (chordTurn(before, height) + chordTurn(after, height)) / 2;
+      theta = Math.max(theta, turn - chords < NO_FILLET ? turn + chords : 0);
+      theta = Math.max(theta, chordTurn(before, tolerance));
     }
     theta = Math.min(theta, NO_FILLET);
     return 2 * tolerance + SIMPLIFY_FACTOR * d + d * theta * theta / 2;
@@ -110,8 +118,37 @@ final class JtsReference {
     return 2 * bound * (edges.length() + (Math.abs(distance) + bound) * turning);
   }
 
+  /** The flat copy with points taken out that lie within {@code tolerance} mm of the rest. */
+  public static Geometry thinned(Geometry flat, double tolerance) {
+    return DouglasPeuckerSimplifier.simplify(flat, tolerance);
+  }
+
+  private static double chordTurn(Edge edge, double height) {
+    return edge.isArc() ? step(edge.r(), height) : 0;
+  }
+
+  /** A polygon as an outline of straight lines. */
+  public static Region region(Geometry geometry) {
+    List<Outline> pieces = new ArrayList<>();
+    for (int i = 0; i < geometry.getNumGeometries(); i++) {
+      Polygon polygon = (Polygon) geometry.getGeometryN(i);
+      List<Loop> openings = new ArrayList<>();
+      for (int k = 0; k < polygon.getNumInteriorRing(); k++) {
+        openings.add(loop(polygon.getInteriorRingN(k)));
+      }
+      pieces.add(new Outline(loop(polygon.getExteriorRing()), openings));
+    }
+    return new Region(pieces);
+  }
+
+  private static Loop loop(LinearRing ring) {
+    Coordinate[] points = ring.getCoordinates();
+    return Loop.polygon(
+        Stream.of(points).limit(points.length - 1).map(c -> new Point(c.x, c.y)).toList());
+  }
+
   /** The polygon's rings as edges. */
-  static Edges edges(Geometry geometry) {
+  public static Edges edges(Geometry geometry) {
     List<List<Edge>> loops = new ArrayList<>();
     for (int i = 0; i < geometry.getNumGeometries(); i++) {
       if (geometry.getGeometryN(i) instanceof Polygon polygon && !polygon.isEmpty()) {
