@@ -97,6 +97,29 @@ class DxfReadBackTest {
         lines.stream().filter(l -> l.startsWith("closed")).allMatch(l -> l.endsWith("True")));
   }
 
+  @Test
+  void arcsOfAllRadiiAndAnglesKeepTheirRadius() {
+    List<Loop> loops = new ArrayList<>();
+    List<Double> radii = new ArrayList<>();
+    // Low-discrepancy steps by the golden ratio: every size and angle is met, the same each time.
+    for (int i = 1; i <= 600; i++) {
+      double share = i * 0.6180339887498949 % 1;
+      double other = i * 0.7548776662466927 % 1;
+      double radius = 0.5 * Math.pow(6000, share);
+      Point center = new Point(3000 * other - 1500, 700 * share);
+      Arc arc = Arc.around(center, radius, 360 * share, (other - 0.5) * 719);
+      loops.add(Loop.of(arc, new Line(arc.end(), arc.start())));
+      radii.add(radius);
+    }
+    List<String[]> arcs = Script.facts(read(template(loops.toArray(Loop[]::new))), "arc");
+    assertEquals(600, arcs.size());
+    for (int i = 0; i < 600; i++) {
+      assertEquals(radii.get(i), Double.parseDouble(arcs.get(i)[1]), 1e-6);
+      Arc arc = (Arc) loops.get(i).primitives().get(0);
+      assertEquals(Math.signum(arc.sweep()), Math.signum(Double.parseDouble(arcs.get(i)[2])));
+    }
+  }
+
   /** A ring with a straight cut across its opening. */
   private static Loop nearlyFull(double sweep) {
     Arc arc = Arc.around(new Point(1234.567, -89.01), 31.75, 10, sweep);
