@@ -147,6 +147,18 @@ class DxfReadBackTest {
   }
 
   @Test
+  void radiusOfAShortArcOutlivesAnEndMovedByAWeld() {
+    // A reader's radius is chord (1 + b²) / 4b: over a chord of 1e-3 mm, 1e-9 mm is a millionth.
+    Arc arc = Arc.around(new Point(3, 4), 12.7, 0, Math.toDegrees(1e-3 / 12.7));
+    Arc welded = arc.withEnds(arc.start(), arc.end().plus(new Point(0, 1e-9)));
+    double chord = welded.start().distanceTo(welded.end());
+    double bulge = Bulges.of(welded);
+    assertEquals(12.7, chord * (1 + bulge * bulge) / (4 * bulge), 1e-7);
+    double naive = welded.bulge();
+    assertTrue(Math.abs(chord * (1 + naive * naive) / (4 * naive) - 12.7) > 1e-6);
+  }
+
+  @Test
   void fullCirclesAreCirclesAndSinglePiecesStaySingle() {
     Arc clockwise = Arc.around(new Point(10, 20), 30, 100, -200);
     Layer layer =
