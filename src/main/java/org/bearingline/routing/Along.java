@@ -31,10 +31,28 @@ final class Along {
   static List<Path> followed(List<Loop> loops, ExtendedEdge edge, double distance) {
     List<Path> paths = new ArrayList<>();
     List<Point> changes = changes(edge);
+    if (changes.isEmpty()) {
+      for (Loop loop : loops) {
+        paths.add(Path.of(loop));
+      }
+      return paths;
+    }
+    NearestEdge followed = nearest(edge, true);
+    NearestEdge other = nearest(edge, false);
     for (Loop loop : loops) {
-      collect(changes.isEmpty() ? loop.primitives() : cut(loop, changes, distance), edge, paths);
+      collect(cut(loop, changes, distance), followed, other, paths);
     }
     return paths;
+  }
+
+  private static NearestEdge nearest(ExtendedEdge edge, boolean followed) {
+    List<Primitive> pieces = new ArrayList<>();
+    for (int i = 0; i < edge.loop().size(); i++) {
+      if (edge.stretches().get(i).isFollowed() == followed) {
+        pieces.add(edge.loop().primitives().get(i));
+      }
+    }
+    return new NearestEdge(pieces);
   }
 
   /** Where followed and other stretches meet. */
@@ -73,12 +91,15 @@ final class Along {
     return pieces;
   }
 
-  private static void collect(List<Primitive> pieces, ExtendedEdge edge, List<Path> paths) {
+  private static void collect(
+      List<Primitive> pieces, NearestEdge near, NearestEdge other, List<Path> paths) {
     int n = pieces.size();
     boolean[] followed = new boolean[n];
     int first = -1;
     for (int i = 0; i < n; i++) {
-      followed[i] = isFollowed(pieces.get(i), edge);
+      // A piece about a joint of both kinds is as near to either, and not followed.
+      Point middle = pieces.get(i).middle();
+      followed[i] = near.distanceTo(middle) < other.distanceTo(middle) - SAME;
       if (!followed[i]) {
         first = i;
       }
@@ -97,21 +118,5 @@ final class Along {
         run = new ArrayList<>();
       }
     }
-  }
-
-  /** Whether a piece lies nearer to followed stretches; one about a joint of both does not. */
-  private static boolean isFollowed(Primitive piece, ExtendedEdge edge) {
-    Point middle = piece.middle();
-    double near = Double.POSITIVE_INFINITY;
-    double other = Double.POSITIVE_INFINITY;
-    for (int i = 0; i < edge.loop().size(); i++) {
-      double distance = edge.loop().primitives().get(i).distanceTo(middle);
-      if (edge.stretches().get(i).isFollowed()) {
-        near = Math.min(near, distance);
-      } else {
-        other = Math.min(other, distance);
-      }
-    }
-    return near < other - SAME;
   }
 }

@@ -33,7 +33,7 @@ record PieceMeasure(Point at, double depth, double insideRadius, boolean neck) {
 
   private static final double GOLDEN = (Math.sqrt(5) - 1) / 2;
 
-  static PieceMeasure of(Outline piece, Loop designed, List<Loop> cutEdges) {
+  static PieceMeasure of(Outline piece, NearestEdge designed, NearestEdge cutEdges) {
     List<Primitive> wall = new ArrayList<>();
     List<Primitive> cut = new ArrayList<>();
     int stretches = sort(piece, designed, cutEdges, wall, cut);
@@ -62,8 +62,8 @@ record PieceMeasure(Point at, double depth, double insideRadius, boolean neck) {
   /** Parts the piece's edge; says how many stretches of it are the cutter's. */
   private static int sort(
       Outline piece,
-      Loop designed,
-      List<Loop> cutEdges,
+      NearestEdge designed,
+      NearestEdge cutEdges,
       List<Primitive> wall,
       List<Primitive> cut) {
     int stretches = 0;
@@ -72,9 +72,9 @@ record PieceMeasure(Point at, double depth, double insideRadius, boolean neck) {
       boolean[] isCut = new boolean[edge.size()];
       for (int i = 0; i < edge.size(); i++) {
         Point middle = edge.get(i).middle();
-        if (designed.distanceTo(middle) <= ALONG) {
+        if (designed.isWithin(middle, ALONG)) {
           wall.add(edge.get(i));
-        } else if (runsAlong(middle, cutEdges)) {
+        } else if (cutEdges.isWithin(middle, ALONG)) {
           cut.add(edge.get(i));
           isCut[i] = true;
         }
@@ -86,15 +86,6 @@ record PieceMeasure(Point at, double depth, double insideRadius, boolean neck) {
       }
     }
     return stretches;
-  }
-
-  private static boolean runsAlong(Point p, List<Loop> edges) {
-    for (Loop edge : edges) {
-      if (edge.distanceTo(p) <= ALONG) {
-        return true;
-      }
-    }
-    return false;
   }
 
   private static double distance(List<Primitive> cut, Point p) {

@@ -31,6 +31,7 @@ final class ProofSamples {
 
   private final List<Edge> edges = new ArrayList<>();
   private final List<Outline> named;
+  private final NearestEdge designed;
   private double most;
   private Point at = Point.ORIGIN;
   private int count;
@@ -45,6 +46,7 @@ final class ProofSamples {
     for (Cavity cavity : part.cavities()) {
       add(cavity.name(), cavity.contour());
     }
+    designed = new NearestEdge(edges.stream().map(Edge::piece).toList());
     for (Edge edge : edges) {
       if (edge.routed()) {
         at = edge.piece().start();
@@ -79,10 +81,11 @@ final class ProofSamples {
   }
 
   void compare(Region made, List<String> serves) {
+    NearestEdge cut = NearestEdge.of(made.loops());
     for (Edge edge : edges) {
       if (edge.routed() && serves.contains(edge.name())) {
         for (Point p : points(edge.piece())) {
-          take(p, made.distanceTo(p));
+          take(p, cut.distanceTo(p));
         }
       }
     }
@@ -90,7 +93,7 @@ final class ProofSamples {
       for (Primitive piece : loop.primitives()) {
         for (Point p : points(piece)) {
           if (concerns(p, serves)) {
-            take(p, nearestDistance(p));
+            take(p, designed.distanceTo(p));
           }
         }
       }
@@ -122,16 +125,14 @@ final class ProofSamples {
    * Whether a place of the cut edge lies beside a served routed edge, not its run-out or a saw's.
    */
   private boolean concerns(Point p, List<String> serves) {
-    double least = nearestDistance(p);
-    for (Edge edge : edges) {
+    double least = designed.distanceTo(p);
+    for (int near : designed.near(p, least + NAMED)) {
+      Edge edge = edges.get(near);
       if (!edge.routed() || !serves.contains(edge.name())) {
         continue;
       }
       double share = edge.piece().nearestShare(p);
       Point foot = edge.piece().pointAt(share);
-      if (foot.distanceTo(p) > least + NAMED) {
-        continue;
-      }
       boolean pastStart = edge.fromSaw() && foot.distanceTo(edge.piece().start()) < AT_END;
       boolean pastEnd = edge.toSaw() && foot.distanceTo(edge.piece().end()) < AT_END;
       if (!pastStart && !pastEnd) {
@@ -139,14 +140,6 @@ final class ProofSamples {
       }
     }
     return false;
-  }
-
-  private double nearestDistance(Point p) {
-    double least = Double.POSITIVE_INFINITY;
-    for (Edge edge : edges) {
-      least = Math.min(least, edge.piece().distanceTo(p));
-    }
-    return least;
   }
 
   private static List<Point> points(Primitive piece) {

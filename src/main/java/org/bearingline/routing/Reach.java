@@ -5,7 +5,6 @@ import java.util.Comparator;
 import java.util.List;
 import org.bearingline.kit.Cutter;
 import org.bearingline.kit.Follower;
-import org.bearingline.outline.Loop;
 import org.bearingline.outline.Outline;
 import org.bearingline.outline.Point;
 import org.bearingline.part.Part;
@@ -77,15 +76,19 @@ public record Reach(
     private double tolerance;
 
     void add(RoutedEdge edge, EdgeCut cut) {
-      Loop designed = edge.run().loop();
       tolerance = Math.max(tolerance, cut.tolerance());
       for (String caution : cut.cautions()) {
         if (!cautions.contains(caution)) {
           cautions.add(caution);
         }
       }
+      if (cut.left().isEmpty() && cut.over().isEmpty()) {
+        return;
+      }
+      NearestEdge designed = new NearestEdge(edge.run().loop().primitives());
+      NearestEdge made = NearestEdge.of(cut.cutEdges());
       for (Outline piece : cut.left().pieces()) {
-        PieceMeasure m = PieceMeasure.of(piece, designed, cut.cutEdges());
+        PieceMeasure m = PieceMeasure.of(piece, designed, made);
         if (isWood(piece, m)) {
           leftovers.add(
               new Leftover(
@@ -100,7 +103,7 @@ public record Reach(
         }
       }
       for (Outline piece : cut.over().pieces()) {
-        PieceMeasure m = PieceMeasure.of(piece, designed, cut.cutEdges());
+        PieceMeasure m = PieceMeasure.of(piece, designed, made);
         if (isWood(piece, m)) {
           overcuts.add(new Overcut(edge.name(), piece, m.at(), piece.area(), m.depth()));
         }

@@ -118,8 +118,9 @@ final class RoughLineMaker {
 
   private void bridges(Region filled, Region sawable) {
     List<RoughLine.Bridge> found = new ArrayList<>();
+    NearestEdge line = NearestEdge.of(sawable.loops());
     for (Outline piece : filled.pieces()) {
-      Bridged deepest = Bridged.of(piece, sawable);
+      Bridged deepest = Bridged.of(piece, line);
       if (deepest.depth() > NOT_BRIDGED) {
         found.add(new RoughLine.Bridge(0, deepest.at(), deepest.depth()));
       }
@@ -148,12 +149,12 @@ final class RoughLineMaker {
 
   /** The deepest point of a hollow that the line passes over. */
   private record Bridged(Point at, double depth) {
-    static Bridged of(Outline piece, Region sawable) {
+    static Bridged of(Outline piece, NearestEdge line) {
       Bridged deepest = new Bridged(piece.outer().primitives().get(0).start(), 0);
       for (Primitive part : piece.outer().primitives()) {
         for (int i = 0; i < 16; i++) {
           Point p = part.pointAt(i / 16.0);
-          double depth = sawable.distanceTo(p);
+          double depth = line.distanceTo(p);
           if (depth > deepest.depth()) {
             deepest = new Bridged(p, depth);
           }
