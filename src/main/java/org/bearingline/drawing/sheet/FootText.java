@@ -34,8 +34,8 @@ public record FootText(String title, List<String> legend, List<String> sentences
   /** Least width of a column of the legend, mm. */
   private static final double LEGEND_COLUMN = 48;
 
-  /** Mean width of a letter as a share of the em; running text of the shipped font has 0.52. */
-  private static final double LETTER = 0.57;
+  /** Mean width of a letter as a share of the em; running text of the shipped font has 0.51. */
+  private static final double LETTER = 0.53;
 
   public FootText {
     legend = List.copyOf(legend);

@@ -17,7 +17,7 @@ import org.bearingline.problem.Problem;
 final class SheetPlanner {
 
   /** How many stretches of line one search may look at: some hundredths of a second. */
-  private static final int BUDGET = 60_000;
+  private static final int BUDGET = 40_000;
 
   /** Lengths cut from a roll are rounded up to whole centimetres. */
   private static final double ROLL_STEP = 10;

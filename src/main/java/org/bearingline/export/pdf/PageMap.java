@@ -17,7 +17,8 @@ final class PageMap {
 
   private static final Ink FRAME = new Ink(0x77, 0x77, 0x77);
   private static final Ink HERE = new Ink(0xc4, 0xd3, 0xe6);
-  private static final Ink LINES = new Ink(0x22, 0x22, 0x22);
+  private static final Ink LINES = new Ink(0x99, 0x99, 0x99);
+  private static final Ink NAMES = new Ink(0, 0, 0);
 
   private final SheetPlan plan;
   private final Bounds box;
@@ -62,7 +63,7 @@ final class PageMap {
       canvas.chain(List.of(line), false);
     }
     canvas.stroke();
-    canvas.brush(LINES);
+    canvas.brush(NAMES);
     for (Sheet sheet : plan.sheets()) {
       name(canvas, sheet);
     }

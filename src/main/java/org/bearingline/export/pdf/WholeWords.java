@@ -4,6 +4,7 @@ import java.util.List;
 import org.bearingline.drawing.Drawing;
 import org.bearingline.drawing.Item;
 import org.bearingline.drawing.Layer;
+import org.bearingline.drawing.sheet.Sheet;
 import org.bearingline.drawing.sheet.SheetPlan;
 import org.bearingline.export.Plot;
 import org.bearingline.export.font.Typeface;
@@ -12,8 +13,9 @@ import org.bearingline.outline.Bounds;
 import org.bearingline.outline.Point;
 
 /**
- * Keeps the words and dimensions that the printed pages show whole, once they are joined; half a
- * number at the edge of the paper would be worse than none. They ask for no page of their own.
+ * Keeps the words that the printed pages show whole, once they are joined, and the dimensions that
+ * one page shows whole: half a number would be worse than none, and a dimension's line that runs
+ * over several pages could be taken for the line to work to. Neither asks for a page of its own.
  */
 final class WholeWords {
 
@@ -43,13 +45,20 @@ final class WholeWords {
     Layer alone = new Layer(layer.name(), layer.role(), layer.title(), List.of(item));
     Drawing one = new Drawing(drawing.title(), List.of(alone), drawing.enlargement());
     Bounds box = Plot.of(one, units, Typeface.REGULAR::width).content();
+    if (item instanceof Item.Dimension) {
+      return plan.sheets().stream().anyMatch(sheet -> isOn(List.of(sheet), plan, box));
+    }
+    return isOn(plan.sheets(), plan, box);
+  }
+
+  private static boolean isOn(List<Sheet> sheets, SheetPlan plan, Bounds box) {
     for (int i = 0; i <= SAMPLES; i++) {
       for (int j = 0; j <= SAMPLES; j++) {
         Point p =
             new Point(
                 box.minX() + box.width() * i / SAMPLES, box.minY() + box.height() * j / SAMPLES);
         Point planned = plan.placement().apply(p);
-        if (plan.sheets().stream().noneMatch(sheet -> sheet.cell().contains(planned))) {
+        if (sheets.stream().noneMatch(sheet -> sheet.cell().contains(planned))) {
           return false;
         }
       }

@@ -101,6 +101,24 @@ public final class SampleDrawings {
     return new Loop(around);
   }
 
+  /** The same with lettering for a picture that is seen reduced. */
+  public static Drawing enlarged(Drawing drawing, double enlargement) {
+    List<Layer> layers = new ArrayList<>();
+    for (Layer layer : drawing.layers()) {
+      List<Item> items = layer.items().stream().map(item -> enlarged(item, enlargement)).toList();
+      layers.add(new Layer(layer.name(), layer.role(), layer.title(), items));
+    }
+    return new Drawing(drawing.title(), layers, enlargement);
+  }
+
+  private static Item enlarged(Item item, double enlargement) {
+    if (item instanceof Item.Text text) {
+      return new Item.Text(
+          text.at(), text.text(), text.height() * enlargement, text.degrees(), text.anchor());
+    }
+    return item;
+  }
+
   /** The same without dimensions, which stand beside the part and ask for no page. */
   public static Drawing withoutDimensions(Drawing drawing) {
     List<Layer> layers = new ArrayList<>();

@@ -1,0 +1,160 @@
+package org.bearingline.export.pdf;
+
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.bearingline.drawing.Drawing;
+import org.bearingline.drawing.sheet.Paper;
+import org.bearingline.external.ExternalProgram;
+import org.bearingline.length.Units;
+import org.bearingline.outline.Bounds;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+class CardPdfTest {
+
+  private static final String LONG_WORD = "Stock".repeat(30);
+
+  @TempDir Path folder;
+
+  private static Card card(String paper, int tables) {
+    Drawing drawing = SampleDrawings.rail(700, 150);
+    double enlargement = CardPdf.enlargementFor(drawing.bounds());
+    List<Card.Section> sections = new ArrayList<>();
+    sections.add(
+        Card.Section.of(
+            "Bit and follower",
+            List.of("Straight bit 1/2 in on a bearing: the template is the part's own line.")));
+    sections.add(
+        new Card.Section(
+            "Reach",
+            List.of("Pare these by hand:"),
+            List.of(
+                List.of("no.", "where", "depth", "inside radius"),
+                List.of("1", "corner", "2.63 mm", "sharp"),
+                List.of("2", "a neck between the two lifts on the left", "0.41 mm", "4 mm"))));
+    for (int i = 0; i < tables; i++) {
+      sections.add(
+          Card.Section.table(
+              "Measures number" + i,
+              List.of(List.of("measure", "value"), List.of("length" + i, (700 + i) + " mm"))));
+    }
+    sections.add(Card.Section.of("Odd", List.of(LONG_WORD, "", "no letter: \u4e00 \n end")));
+    return new Card(
+        "Arched rail",
+        "700 × 150 mm, white oak",
+        SampleDrawings.enlarged(drawing, enlargement),
+        sections,
+        List.of("Wear eye and ear protection.", "Hold small pieces in a carrier."),
+        Paper.parse(paper));
+  }
+
+  private Path written(Card card) throws IOException {
+    return Files.write(folder.resolve("card.pdf"), CardPdf.write(card, Units.MM));
+  }
+
+  @ParameterizedTest
+  @CsvSource({"A3, 595.276, 841.89", "roll:36in, 612, 792", "Letter, 612, 792"})
+  void theCardIsOnePageOfOfficePaper(String paper, String width, String height) throws IOException {
+    String info = ExternalProgram.named("pdfinfo").run(written(card(paper, 1)));
+    assertTrue(info.contains("Page size:       " + width + " x " + height + " pts"), info);
+    assertTrue(info.matches("(?s).*Pages: +1\n.*"), info);
+  }
+
+  @Test
+  void itSaysEverything() throws IOException {
+    String text =
+        ExternalProgram.named("pdftotext")
+            .run(written(card("A4", 30)), "-")
+            .replaceAll("\\s+", " ");
+    for (String part :
+        List.of(
+            "Arched rail",
+            "700 × 150 mm, white oak",
+            "Bit and follower",
+            "inside radius",
+            "2.63 mm",
+            "Take care",
+            "Wear eye and ear protection.",
+            "Measures number29",
+            "729 mm",
+            "page 2 of ",
+            "no letter: ?",
+            "face A")) {
+      assertTrue(text.contains(part), part + " is not in: " + text);
+    }
+    assertFalse(text.contains("page 1 of 1"));
+  }
+
+  /** No word leaves the page or lies on another, on one page or on many. */
+  @ParameterizedTest
+  @CsvSource({"A4, 0", "A4, 5", "Letter, 12", "Letter, 60"})
+  void wordsKeepApart(String paper, int tables) throws IOException {
+    String boxes =
+        ExternalProgram.named("pdftotext").run("-bbox", written(card(paper, tables)), "-");
+    Pattern word =
+        Pattern.compile(
+            "<word xMin=\"([\\d.-]+)\" yMin=\"([\\d.-]+)\" xMax=\"([\\d.-]+)\" yMax=\"([\\d.-]+)\">");
+    Matcher size = Pattern.compile("<page width=\"([\\d.]+)\" height=\"([\\d.]+)\">").matcher("");
+    int words = 0;
+    for (String page : boxes.split("</page>")) {
+      if (!size.reset(page).find()) {
+        continue;
+      }
+      Bounds sheet = new Bounds(0, 0, number(size, 1), number(size, 2));
+      List<Bounds> seen = new ArrayList<>();
+      for (Matcher m = word.matcher(page); m.find(); ) {
+        double tall = number(m, 4) - number(m, 2);
+        // A font's box is higher than its letters; a quarter off at both ends leaves the letters.
+        Bounds box =
+            new Bounds(
+                number(m, 1) + 0.1,
+                number(m, 2) + tall / 4,
+                number(m, 3) - 0.1,
+                number(m, 4) - tall / 4);
+        assertEquals(sheet.union(box), sheet, m.group());
+        assertTrue(seen.stream().noneMatch(box::intersects), m.group() + " lies on a word");
+        seen.add(box);
+        words++;
+      }
+    }
+    assertTrue(words > 50, "only " + words + " words were looked at");
+  }
+
+  /** Eleven points are legible at arm's length; the picture's lettering may have ten. */
+  @Test
+  void nothingIsSmallerThanItShouldBe() throws IOException {
+    Path xml = folder.resolve("card.xml");
+    ExternalProgram.named("pdftohtml")
+        .run("-xml", "-zoom", "1", "-i", written(card("A4", 40)), xml);
+    Matcher sizes =
+        Pattern.compile("<fontspec id=\"\\d+\" size=\"(\\d+)\"").matcher(Files.readString(xml));
+    int found = 0;
+    while (sizes.find()) {
+      assertTrue(Integer.parseInt(sizes.group(1)) >= 9, sizes.group());
+      found++;
+    }
+    assertTrue(found >= 3);
+  }
+
+  @Test
+  void theSameCardGivesTheSameBytes() {
+    assertArrayEquals(
+        CardPdf.write(card("A4", 3), Units.INCH), CardPdf.write(card("A4", 3), Units.INCH));
+  }
+
+  private static double number(Matcher matcher, int group) {
+    return Double.parseDouble(matcher.group(group));
+  }
+}
