@@ -34,7 +34,7 @@ final class Cards {
     return new Card(
         worked.order().name() + (quantity > 1 ? " × " + quantity : ""),
         result.part().about(),
-        Plate.of(worked).get(0).picture(units),
+        Plate.of(worked).get(0).cardPicture(units),
         sections,
         result.cautions(),
         Settings.paper(worked.order().wishes()).paper());
@@ -166,14 +166,12 @@ final class Cards {
     return sentence.substring(0, 1).toUpperCase(java.util.Locale.ROOT) + sentence.substring(1);
   }
 
-  /** Short sentences for the foot of each sheet. */
+  /** Short sentences for the foot of each sheet, which says itself how to print and join it. */
   static List<String> sheetNotes(WorkedPart worked, Units units) {
     RoutingResult result = worked.result();
     return List.of(
         "For a "
             + Words.tool(result.settings().cutter(), result.settings().follower(), units)
-            + ".",
-        "Print at 100 %, not fitted to the page, and measure the bars before gluing.",
-        "Work to the template edge; the waste lies outside the plate and inside its openings.");
+            + ".");
   }
 }

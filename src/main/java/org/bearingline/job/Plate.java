@@ -9,6 +9,7 @@ import org.bearingline.drawing.Drawing;
 import org.bearingline.drawing.Item;
 import org.bearingline.drawing.Layer;
 import org.bearingline.drawing.LayerName;
+import org.bearingline.export.pdf.CardPdf;
 import org.bearingline.length.Units;
 import org.bearingline.outline.Bounds;
 import org.bearingline.outline.Loop;
@@ -96,8 +97,19 @@ record Plate(WorkedPart worked, Optional<Template> template) {
 
   /** The whole at a glance, with lettering that is legible in a small picture. */
   Drawing picture(Units units) {
-    Bounds box = new Drawing(title(), layers(1)).bounds();
-    double enlargement = Drawing.enlargementFor(box);
+    return picture(units, Drawing.enlargementFor(box()));
+  }
+
+  /** The whole for the card, with lettering that is legible at arm's length. */
+  Drawing cardPicture(Units units) {
+    return picture(units, CardPdf.enlargementFor(box()));
+  }
+
+  private Bounds box() {
+    return new Drawing(title(), layers(1)).bounds();
+  }
+
+  private Drawing picture(Units units, double enlargement) {
     return new Drawing(
         title(),
         PartLabels.with(worked.result(), units, layers(enlargement), enlargement),
