@@ -66,13 +66,22 @@ final class JtsComparison {
     }
     Edges theirs = JtsReference.edges(buffer);
     Edges ours = Edges.of(result);
-    compare("JTS's edge has no match", theirs, ours, 2, bound, found);
-    compare("the result's edge has no match in JTS's", ours, theirs, 9, bound, found);
+    compare("JTS's edge has no match", theirs, ours, 2, bound, found, true);
+    compare("the result's edge has no match in JTS's", ours, theirs, 9, bound, found, false);
     return found;
   }
 
+  // JTS leaves crumbs of its raw curve now and then: an edge of its that is not at its distance
+  // from
+  // the input is no witness. Ours must be, which the sampling checks.
   private void compare(
-      String what, Edges walked, Edges other, int perEdge, double bound, List<String> found) {
+      String what,
+      Edges walked,
+      Edges other,
+      int perEdge,
+      double bound,
+      List<String> found,
+      boolean witnessed) {
     Deviation worst = Deviation.NONE;
     for (int i = 0; i < walked.count(); i++) {
       Edge edge = walked.place(i).edge();
@@ -80,7 +89,9 @@ final class JtsComparison {
         double x = edge.x(k / (perEdge - 1.0));
         double y = edge.y(k / (perEdge - 1.0));
         double apart = other.distance(x, y);
-        if (apart > 2 * bound && !onRidge(x, y, bound)) {
+        if (apart > 2 * bound
+            && !onRidge(x, y, bound)
+            && !(witnessed && Math.abs(edges.distance(x, y) - Math.abs(distance)) > bound)) {
           worst = worst.with(apart, x, y);
         }
       }

@@ -43,7 +43,12 @@ public final class OutlineArbitraries extends DomainContextBase {
             BoxOutlines.any(radius).map(region -> new Case("board", region, radius)),
             DiscOutlines.row(radius).map(region -> new Case("discs", region, radius)),
             DiscOutlines.crossed(radius).map(region -> new Case("crossed disc", region, radius)),
-            DiscOutlines.washer(radius).map(region -> new Case("washer", region, radius)));
+            DiscOutlines.washer(radius).map(region -> new Case("washer", region, radius)),
+            GroupOutlines.pair(BoxOutlines.any(radius), radius)
+                .map(region -> new Case("boards", region, radius)),
+            GroupOutlines.pair(DiscOutlines.row(radius), radius)
+                .map(region -> new Case("rows", region, radius)),
+            GroupOutlines.island(radius).map(region -> new Case("island", region, radius)));
     Arbitrary<Double> turns =
         Arbitraries.oneOf(Arbitraries.of(0.0, 90.0), Arbitraries.doubles().between(0, 360));
     Arbitrary<Double> shifts =
@@ -64,9 +69,15 @@ public final class OutlineArbitraries extends DomainContextBase {
     int i = number % pieces.size();
     return switch (crumb) {
       case NONE, NONE_EITHER -> region;
-      case SPLIT -> Region.of(new Outline(new Loop(split(pieces, i)), outline.openings()));
-      case CHAMFER -> Region.of(new Outline(new Loop(chamfered(pieces, i)), outline.openings()));
+      case SPLIT -> withFirst(region, new Loop(split(pieces, i)));
+      case CHAMFER -> withFirst(region, new Loop(chamfered(pieces, i)));
     };
+  }
+
+  private static Region withFirst(Region region, Loop outer) {
+    List<Outline> pieces = new ArrayList<>(region.pieces());
+    pieces.set(0, new Outline(outer, pieces.get(0).openings()));
+    return new Region(pieces);
   }
 
   // A tiny piece of the same line or arc in the middle of piece i.
