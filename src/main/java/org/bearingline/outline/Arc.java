@@ -201,8 +201,21 @@ public record Arc(Point center, double radius, Point start, Point end, double sw
 
   @Override
   public double doubledSweptArea(Point about) {
-    // Sector about the centre plus the triangle terms that move it to the given point.
-    double sector = radius * radius * Math.toRadians(sweep);
-    return sector + center.minus(about).cross(end.minus(start));
+    // The chord's triangle and the segment between chord and arc: no large terms that cancel.
+    double chord = start.minus(about).cross(end.minus(about));
+    return chord + doubledSegment(radius, Math.toRadians(sweep));
+  }
+
+  /**
+   * Twice the signed area in mm² between an arc and its chord, r²(φ − sin φ), for a signed sweep φ
+   * in radians.
+   */
+  public static double doubledSegment(double radius, double sweep) {
+    if (Math.abs(sweep) > 0.1) {
+      return radius * radius * (sweep - Math.sin(sweep));
+    }
+    // The Taylor series, where the difference would lose its digits.
+    double q = sweep * sweep;
+    return radius * radius * sweep * q / 6 * (1 - q / 20 * (1 - q / 42 * (1 - q / 72)));
   }
 }

@@ -1,6 +1,9 @@
 package org.bearingline.outline.offset;
 
+import org.bearingline.outline.Arc;
 import org.bearingline.outline.Bounds;
+import org.bearingline.outline.Loop;
+import org.bearingline.outline.Primitive;
 import org.bearingline.outline.Region;
 
 /**
@@ -32,8 +35,19 @@ record Frame(double originX, double originY, double tolerance) {
     return far ? new Frame(x, y, tolerance) : new Frame(0, 0, tolerance);
   }
 
+  /** The frame for one outline; a flat arc of great radius is known less well than its ends. */
   static Frame of(Region region, double radius) {
-    return of(region.bounds(), radius);
+    Frame frame = of(region.bounds(), radius);
+    double largest = 0;
+    for (Loop loop : region.loops()) {
+      for (Primitive piece : loop.primitives()) {
+        if (piece instanceof Arc arc) {
+          largest = Math.max(largest, arc.radius());
+        }
+      }
+    }
+    double tolerance = Math.max(frame.tolerance, 128 * Math.ulp(largest));
+    return new Frame(frame.originX, frame.originY, tolerance);
   }
 
   /** The frame for laying outlines over each other. */

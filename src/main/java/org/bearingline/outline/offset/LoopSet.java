@@ -136,10 +136,7 @@ final class LoopSet {
     double ox = pieces.x0[start(loop)];
     double oy = pieces.y0[start(loop)];
     for (int k = start(loop); k < end(loop); k++) {
-      doubled +=
-          pieces.doubledSweptArea(k)
-              - ox * (pieces.y1[k] - pieces.y0[k])
-              + oy * (pieces.x1[k] - pieces.x0[k]);
+      doubled += pieces.doubledSweptArea(k, ox, oy);
     }
     return doubled / 2;
   }

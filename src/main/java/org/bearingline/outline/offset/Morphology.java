@@ -13,7 +13,7 @@ import org.bearingline.outline.Region;
  */
 public final class Morphology {
 
-  private enum Operation {
+  enum Operation {
     DILATE,
     ERODE,
     CLOSE,
@@ -60,8 +60,7 @@ public final class Morphology {
           };
       return new OffsetResult(result, exact.promise(), Optional.empty());
     } catch (Unproven failure) {
-      throw new IllegalStateException(
-          operation + " " + failure.getMessage() + " " + failure.x() + "," + failure.y());
+      return new FallBack(region, radius).run(operation, failure);
     }
   }
 }

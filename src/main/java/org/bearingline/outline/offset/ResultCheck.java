@@ -67,9 +67,11 @@ final class ResultCheck {
     if (p.turn[k] == 0) {
       p.tangent(k, false, tangent);
     } else {
-      double share = p.turn[k] / p.r[k];
-      tangent[0] = -(y - p.cy[k]) * share;
-      tangent[1] = (x - p.cx[k]) * share;
+      double vx = x - p.cx[k];
+      double vy = y - p.cy[k];
+      double share = p.turn[k] / Math.sqrt(vx * vx + vy * vy);
+      tangent[0] = -vy * share;
+      tangent[1] = vx * share;
     }
   }
 

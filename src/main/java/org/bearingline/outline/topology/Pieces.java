@@ -301,12 +301,10 @@ public final class Pieces {
     return turn[k] == 0 ? 0 : turn[k] / r[k];
   }
 
-  /** Twice the signed area between piece {@code k} and the origin. */
-  public double doubledSweptArea(int k) {
-    if (turn[k] == 0) {
-      return x0[k] * y1[k] - y0[k] * x1[k];
-    }
-    return r[k] * r[k] * sweep(k) + cx[k] * (y1[k] - y0[k]) - cy[k] * (x1[k] - x0[k]);
+  /** Twice the signed area in mm² that the line from (ox, oy) sweeps along piece {@code k}. */
+  public double doubledSweptArea(int k, double ox, double oy) {
+    double chord = (x0[k] - ox) * (y1[k] - oy) - (y0[k] - oy) * (x1[k] - ox);
+    return turn[k] == 0 ? chord : chord + Arc.doubledSegment(r[k], sweep(k));
   }
 
   /** Writes the bounds of piece {@code k} as min x, min y, max x, max y from {@code at} on. */

@@ -1,0 +1,96 @@
+package org.bearingline.outline.topology;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.bearingline.outline.Arc;
+import org.bearingline.outline.Loop;
+import org.bearingline.outline.Outline;
+import org.bearingline.outline.Point;
+import org.bearingline.outline.Primitive;
+import org.bearingline.outline.Region;
+import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.Geometry;
+import org.locationtech.jts.geom.GeometryFactory;
+import org.locationtech.jts.geom.LinearRing;
+import org.locationtech.jts.geom.Polygon;
+import org.locationtech.jts.operation.buffer.BufferOp;
+import org.locationtech.jts.operation.buffer.BufferParameters;
+
+/** Buffers of a region whose arcs are flattened to chords, by JTS. */
+public final class FlattenedBuffer {
+
+  /** The default leaves out hollows of a hundredth of the distance: far too much for a template. */
+  private static final double SIMPLIFY = 1e-4;
+
+  private static final GeometryFactory FACTORY = new GeometryFactory();
+
+  private FlattenedBuffer() {}
+
+  /**
+   * The corners of the region's buffers, one distance after the other (positive grows), each ring a
+   * list without its last corner repeated.
+   *
+   * @param chord mm by which a chord may miss its arc
+   */
+  public static List<List<Point>> rings(Region region, double chord, double... distances) {
+    List<Polygon> polygons = new ArrayList<>();
+    for (Outline outline : region.pieces()) {
+      LinearRing[] holes = new LinearRing[outline.openings().size()];
+      for (int i = 0; i < holes.length; i++) {
+        holes[i] = ring(outline.openings().get(i), chord);
+      }
+      polygons.add(FACTORY.createPolygon(ring(outline.outer(), chord), holes));
+    }
+    Geometry shape = FACTORY.createMultiPolygon(polygons.toArray(new Polygon[0]));
+    for (double distance : distances) {
+      BufferParameters parameters = new BufferParameters(quadrantSegments(distance, chord));
+      parameters.setSimplifyFactor(SIMPLIFY);
+      shape = new BufferOp(shape, parameters).getResultGeometry(distance);
+    }
+    List<List<Point>> rings = new ArrayList<>();
+    for (int g = 0; g < shape.getNumGeometries(); g++) {
+      if (shape.getGeometryN(g) instanceof Polygon polygon && !polygon.isEmpty()) {
+        rings.add(corners(polygon.getExteriorRing()));
+        for (int i = 0; i < polygon.getNumInteriorRing(); i++) {
+          rings.add(corners(polygon.getInteriorRingN(i)));
+        }
+      }
+    }
+    return rings;
+  }
+
+  private static int quadrantSegments(double distance, double chord) {
+    double step = 2 * Math.acos(Math.max(0, 1 - chord / Math.abs(distance)));
+    return Math.max(8, (int) Math.ceil(Math.PI / 2 / step));
+  }
+
+  private static LinearRing ring(Loop loop, double chord) {
+    List<Coordinate> corners = new ArrayList<>();
+    for (Primitive piece : loop.primitives()) {
+      int parts = 1;
+      if (piece instanceof Arc arc) {
+        double step = 2 * Math.acos(Math.max(0, 1 - chord / arc.radius()));
+        parts = Math.max(2, (int) Math.ceil(Math.toRadians(Math.abs(arc.sweep())) / step));
+      }
+      for (int i = 0; i < parts; i++) {
+        Point p = piece.pointAt((double) i / parts);
+        corners.add(new Coordinate(p.x(), p.y()));
+      }
+    }
+    if (corners.size() < 3) {
+      Point p = loop.primitives().get(0).middle();
+      corners.add(1, new Coordinate(p.x(), p.y()));
+    }
+    corners.add(corners.get(0).copy());
+    return FACTORY.createLinearRing(corners.toArray(new Coordinate[0]));
+  }
+
+  private static List<Point> corners(LinearRing ring) {
+    Coordinate[] all = ring.getCoordinates();
+    List<Point> corners = new ArrayList<>(all.length);
+    for (int i = 0; i + 1 < all.length; i++) {
+      corners.add(new Point(all[i].x, all[i].y));
+    }
+    return corners;
+  }
+}
