@@ -66,9 +66,10 @@ final class ArcFinding {
       }
       piece = Arc.ofBulge(a, c, bulge);
     }
-    for (int i = from + 1; i < to; i++) {
-      if (piece.distanceTo(corners.get(i)) > tolerance
-          || piece.distanceTo(corners.get(i).towards(corners.get(i - 1), 0.5)) > 2 * tolerance) {
+    for (int i = from + 1; i <= to; i++) {
+      Point here = corners.get(i % n);
+      if (piece.distanceTo(here) > tolerance
+          || piece.distanceTo(here.towards(corners.get(i - 1), 0.5)) > 2 * tolerance) {
         return null;
       }
     }
