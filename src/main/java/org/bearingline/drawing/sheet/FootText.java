@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import org.bearingline.drawing.Drawing;
 import org.bearingline.drawing.Layer;
+import org.bearingline.drawing.LayerName;
 import org.bearingline.drawing.Role;
 
 /**
@@ -72,8 +73,11 @@ public record FootText(String title, List<String> legend, List<String> sentences
     return new FootText(drawing.title(), legend, sentences);
   }
 
-  private static Stream<Layer> shown(Drawing drawing) {
-    return drawing.layers().stream().filter(layer -> DrawnLines.holdsLines(layer));
+  /** The layers whose lines need a word; those that lead from words to their place do not. */
+  public static Stream<Layer> shown(Drawing drawing) {
+    return drawing.layers().stream()
+        .filter(layer -> layer.name() != LayerName.LABELS)
+        .filter(DrawnLines::holdsLines);
   }
 
   private static Optional<String> workLine(Drawing drawing) {

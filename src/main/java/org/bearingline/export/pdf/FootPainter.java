@@ -3,7 +3,6 @@ package org.bearingline.export.pdf;
 import java.util.List;
 import org.bearingline.drawing.Drawing;
 import org.bearingline.drawing.Layer;
-import org.bearingline.drawing.sheet.DrawnLines;
 import org.bearingline.drawing.sheet.FootText;
 import org.bearingline.drawing.sheet.PageFrame;
 import org.bearingline.drawing.sheet.Sheet;
@@ -97,7 +96,7 @@ final class FootPainter {
     int columns = plan.text().legendColumns(box.width());
     int lines = plan.text().legendLines(box.width());
     double column = box.width() / columns;
-    List<Layer> layers = drawing.layers().stream().filter(DrawnLines::holdsLines).toList();
+    List<Layer> layers = FootText.shown(drawing).toList();
     for (int i = 0; i < layers.size(); i++) {
       double x = box.minX() + (i / lines) * column;
       double base = top - FootText.SIZE - (i % lines) * FootText.LINE;
