@@ -102,8 +102,10 @@ public final class CheckedShape {
             "the shape "
                 + name
                 + " has no such measure"
-                + NearestName.hint(known, measure)
-                + (known.isEmpty() ? "" : "; its measures are " + String.join(", ", known)));
+                + NearestName.among(known, measure)
+                    .map(near -> "; did you mean " + near + "?")
+                    .orElse(
+                        known.isEmpty() ? "" : "; its measures are " + String.join(", ", known)));
       }
     }
   }

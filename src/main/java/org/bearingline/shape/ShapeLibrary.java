@@ -11,6 +11,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Locale;
 import java.util.Objects;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
@@ -76,12 +77,23 @@ public final class ShapeLibrary {
         throw new UncheckedIOException(e);
       }
     }
-    throw new Problem(
-        Place.nowhere(),
-        "there is no shape named “"
-            + name
-            + "”"
-            + NearestName.hint(names(), name)
-            + "; “bearingline shapes” lists them all");
+    throw new Problem(Place.nowhere(), "there is no shape named “" + name + "”; " + advice(name));
+  }
+
+  /** The name with the fewest wrong letters, or those that hold what was asked for. */
+  private String advice(String name) {
+    List<String> names = names();
+    List<String> near =
+        NearestName.among(names, name)
+            .map(List::of)
+            .orElseGet(() -> names.stream().filter(one -> holds(one, name)).toList());
+    return near.isEmpty()
+        ? "“bearingline shapes” lists them all"
+        : "did you mean " + String.join(" or ", near) + "?";
+  }
+
+  private static boolean holds(String known, String given) {
+    String letters = given.toLowerCase(Locale.ROOT).replaceAll("[^a-z0-9]", "");
+    return letters.length() > 2 && known.replace("-", "").contains(letters);
   }
 }

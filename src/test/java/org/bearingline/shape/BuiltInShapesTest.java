@@ -15,6 +15,8 @@ import org.bearingline.part.Cavity;
 import org.bearingline.part.Part;
 import org.bearingline.problem.Problem;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 /** The shapes that come with the program, against closed formulas and published figures. */
 class BuiltInShapesTest {
@@ -39,14 +41,20 @@ class BuiltInShapesTest {
     assertEquals(files, ShapeLibrary.builtIn().names());
   }
 
-  @Test
-  void anUnknownNameIsToldTheNearest() {
-    Problem problem = assertThrows(Problem.class, () -> ShapeFixtures.builtIn("cloud-lift-rial"));
-    assertEquals(
-        "there is no shape named “cloud-lift-rial”; did you mean cloud-lift-rail?;"
-            + " “bearingline shapes” lists them all",
-        problem.spoken());
-    assertThrows(Problem.class, () -> ShapeFixtures.builtIn("../problem/Problem"));
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "cloud-lift-rial | did you mean cloud-lift-rail?",
+        "cloudlift       | did you mean cloud-lift-rail?",
+        "Apron           | did you mean serpentine-apron?",
+        "door            | did you mean arched-door-panel or arched-door-rail?",
+        "xx              | “bearingline shapes” lists them all",
+        "../problem/x    | “bearingline shapes” lists them all",
+      })
+  void anUnknownNameIsToldTheNearest(String name, String advice) {
+    Problem problem = assertThrows(Problem.class, () -> ShapeFixtures.builtIn(name));
+    assertEquals("there is no shape named “" + name + "”; " + advice, problem.spoken());
   }
 
   // Machinery's Handbook, 31st ed., p. 79: chord 16, rise 6 gives r = 8 1/3.

@@ -40,7 +40,8 @@ class SettingsTest {
   @CsvSource(
       delimiter = '|',
       value = {
-        "lenght | 30in   | lenght: the shape x has no such measure; did you mean length?; its measures are length, width, slope, pegs, share, taper",
+        "lenght | 30in   | lenght: the shape x has no such measure; did you mean length?",
+        "height | 7in    | height: the shape x has no such measure; its measures are length, width, slope, pegs, share, taper",
         "length | 7in    | length: 7in is outside the range of this measure, 8in to 96in",
         "length | 96.001in | length: 96.001in is outside the range of this measure, 8in to 96in",
         "slope  | 31deg  | slope: 31deg is outside the range of this measure, 0deg to 30deg",
