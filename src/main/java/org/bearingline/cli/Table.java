@@ -47,6 +47,6 @@ final class Table {
     for (List<String> row : rows) {
       table.addRowValues(row.toArray(String[]::new));
     }
-    spec.commandLine().getOut().print(table);
+    spec.commandLine().getOut().println(table.toString().stripTrailing());
   }
 }
