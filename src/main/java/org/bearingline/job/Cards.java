@@ -2,7 +2,6 @@ package org.bearingline.job;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import org.bearingline.export.pdf.Card;
 import org.bearingline.kit.SpeedTable;
 import org.bearingline.length.Length;
@@ -123,15 +122,22 @@ final class Cards {
             + ": at least "
             + Length.print(line.allowance(), units)
             + " stays for the bit.");
+    double deepest = 0;
+    List<String> numbers = new ArrayList<>();
     for (RoughLine.Bridge bridge : line.bridged()) {
-      lines.add(
-          "The saw passes over hollow "
-              + bridge.number()
-              + ": the bit takes up to "
-              + Length.print(line.allowance() + bridge.extraDepth(), units)
-              + " there; nibble it or take light cuts.");
+      if (bridge.extraDepth() > PartLabels.WORTH_A_WORD) {
+        numbers.add(String.valueOf(bridge.number()));
+        deepest = Math.max(deepest, bridge.extraDepth());
+      }
     }
-    lines.addAll(line.notes());
+    if (!numbers.isEmpty()) {
+      lines.add(
+          "The blade cannot follow the hollows marked "
+              + String.join(", ", numbers)
+              + ": the bit takes up to "
+              + Length.print(line.allowance() + deepest, units)
+              + " there, so nibble them out or take light cuts.");
+    }
     return Card.Section.of("Rough line", lines);
   }
 
@@ -154,12 +160,9 @@ final class Cards {
   }
 
   private static Card.Section measures(WorkedPart worked) {
-    List<List<String>> rows = new ArrayList<>();
-    rows.add(List.of("measure", "value"));
-    for (Map.Entry<String, String> measure : worked.order().shape().settings().entrySet()) {
-      rows.add(List.of(measure.getKey(), measure.getValue()));
-    }
-    return Card.Section.table("Measures", rows);
+    List<String> said = new ArrayList<>();
+    worked.order().shape().settings().forEach((name, value) -> said.add(name + " " + value));
+    return Card.Section.of("Measures", List.of(String.join(", ", said) + "."));
   }
 
   private static String capital(String sentence) {

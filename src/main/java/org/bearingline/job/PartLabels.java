@@ -28,6 +28,9 @@ final class PartLabels {
   /** Radii of more sizes than this would crowd the picture; the report has them all. */
   private static final int MOST_RADII = 5;
 
+  /** Extra waste in mm, 1/64 in, that a bit takes without noticing. */
+  static final double WORTH_A_WORD = 25.4 / 64;
+
   private final RoutingResult result;
   private final Units units;
   private final double height;
@@ -85,8 +88,10 @@ final class PartLabels {
       return;
     }
     for (RoughLine.Bridge bridge : result.roughLine().get().bridged()) {
-      items.addAll(
-          placer.place(Wish.at(bridge.at(), "saw passes over " + bridge.number(), height)));
+      if (bridge.extraDepth() > WORTH_A_WORD) {
+        items.addAll(
+            placer.place(Wish.at(bridge.at(), "saw passes over " + bridge.number(), height)));
+      }
     }
   }
 

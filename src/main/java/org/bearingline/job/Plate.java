@@ -110,10 +110,11 @@ record Plate(WorkedPart worked, Optional<Template> template) {
   }
 
   private Drawing picture(Units units, double enlargement) {
-    return new Drawing(
-        title(),
-        PartLabels.with(worked.result(), units, layers(enlargement), enlargement),
-        enlargement);
+    return PictureLegend.under(
+        new Drawing(
+            title(),
+            PartLabels.with(worked.result(), units, layers(enlargement), enlargement),
+            enlargement));
   }
 
   private List<Layer> layers(double enlargement) {

@@ -1,0 +1,90 @@
+package org.bearingline.job;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.bearingline.drawing.Drawing;
+import org.bearingline.drawing.Item;
+import org.bearingline.drawing.Layer;
+import org.bearingline.drawing.LayerName;
+import org.bearingline.export.font.Typeface;
+import org.bearingline.outline.Bounds;
+import org.bearingline.outline.Line;
+import org.bearingline.outline.Loop;
+import org.bearingline.outline.Outline;
+import org.bearingline.outline.Path;
+import org.bearingline.outline.Point;
+
+/**
+ * Says under a picture what each of its lines is. Only for pictures: on a full-size drawing the
+ * samples would be lines that a machine cuts.
+ */
+final class PictureLegend {
+
+  /** Rows and gaps in heights of the lettering. */
+  private static final double ROW = 1.9;
+
+  private static final double SAMPLE = 5;
+  private static final double GAP = 0.8;
+  private static final double BETWEEN = 2;
+
+  private final double height;
+  private final double left;
+  private final double right;
+  private double x;
+  private double y;
+
+  private PictureLegend(Bounds box, double height) {
+    this.height = height;
+    this.left = box.minX();
+    this.right = box.maxX();
+    this.x = left;
+    this.y = box.minY() - 2 * ROW * height;
+  }
+
+  /** The same drawing with a legend under it. */
+  static Drawing under(Drawing drawing) {
+    PictureLegend legend = new PictureLegend(drawing.bounds(), drawing.textHeight());
+    List<Item> words = new ArrayList<>();
+    List<Layer> layers = new ArrayList<>();
+    for (Layer layer : drawing.layers()) {
+      if (layer.name() == LayerName.LABELS) {
+        words.addAll(0, layer.items());
+        continue;
+      }
+      layers.add(legend.sampled(layer, words));
+    }
+    layers.add(PartDrawing.layer(LayerName.LABELS, words));
+    return new Drawing(drawing.title(), layers, drawing.enlargement());
+  }
+
+  private Layer sampled(Layer layer, List<Item> words) {
+    double width =
+        (SAMPLE + GAP) * height + Typeface.REGULAR.width(layer.title(), height) + BETWEEN * height;
+    if (x > left && x + width > right) {
+      x = left;
+      y -= ROW * height;
+    }
+    List<Item> items = new ArrayList<>(layer.items());
+    items.add(sample(layer));
+    words.add(
+        new Item.Text(
+            new Point(x + (SAMPLE + GAP) * height, y),
+            layer.title(),
+            height,
+            0,
+            Item.Text.Anchor.START));
+    x += width;
+    return new Layer(layer.name(), layer.role(), layer.title(), items);
+  }
+
+  private Item sample(Layer layer) {
+    Point from = new Point(x, y);
+    Point to = new Point(x + SAMPLE * height, y);
+    return switch (layer.name()) {
+      case LEFTOVER ->
+          new Item.Fill(Outline.of(Loop.rectangle(Bounds.of(from, to).grown(height / 3))));
+      case FEED -> new Item.Arrow(Path.of(new Line(from, to)), height);
+      default -> new Item.Stroke(Path.of(new Line(from, to)));
+    };
+  }
+}
