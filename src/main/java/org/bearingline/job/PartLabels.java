@@ -111,31 +111,41 @@ final class PartLabels {
   }
 
   private void radii() {
-    List<Double> seen = new ArrayList<>();
+    List<Arc> different = new ArrayList<>();
+    Arc tightest = null;
     for (Loop loop : loops()) {
       for (Primitive piece : loop.primitives()) {
-        if (piece instanceof Arc arc && isNew(seen, arc.radius()) && seen.size() < MOST_RADII) {
-          seen.add(arc.radius());
-          String words = "R " + Length.print(arc.radius(), units);
-          items.addAll(placer.place(Wish.at(arc.middle(), words, height)));
+        if (piece instanceof Arc arc) {
+          if (different.stream().noneMatch(other -> sameRadius(arc, other))) {
+            different.add(arc);
+          }
+          if (!arc.isCounterClockwise() && (tightest == null || arc.radius() < tightest.radius())) {
+            tightest = arc;
+          }
         }
       }
     }
+    if (different.size() <= MOST_RADII) {
+      different.forEach(arc -> radius(arc, "R "));
+    } else if (tightest != null) {
+      // A free curve has an arc of its own at every bend: only the one a bit must fit is told.
+      radius(tightest, "tightest inside R ");
+    }
+  }
+
+  private void radius(Arc arc, String prefix) {
+    String words = prefix + Length.print(arc.radius(), units);
+    items.addAll(placer.place(Wish.at(arc.middle(), words, height)));
+  }
+
+  private static boolean sameRadius(Arc a, Arc b) {
+    return Math.abs(a.radius() - b.radius()) < 0.01;
   }
 
   private List<Loop> loops() {
     List<Loop> loops = new ArrayList<>(result.part().outline().loops());
     result.part().cavities().forEach(cavity -> loops.add(cavity.contour().loop()));
     return loops;
-  }
-
-  private boolean isNew(List<Double> seen, double radius) {
-    for (double other : seen) {
-      if (Math.abs(other - radius) < 0.01) {
-        return false;
-      }
-    }
-    return true;
   }
 
   private void marks() {

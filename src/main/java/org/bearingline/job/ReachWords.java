@@ -12,6 +12,9 @@ import org.bearingline.routing.Reach;
 /** Says in words what bits reach. */
 final class ReachWords {
 
+  /** No router bit is fatter, in mm (3-1/2 in, the end of the tables of bit speed). */
+  private static final double FATTEST_BIT = 88.9;
+
   private ReachWords() {}
 
   static List<String> lines(List<ReachJob.Row> rows, Units units) {
@@ -35,6 +38,11 @@ final class ReachWords {
     }
     if (diameter.getAsDouble() == 0) {
       return "a sharp inside corner leaves something with every bit.";
+    }
+    if (diameter.getAsDouble() > FATTEST_BIT) {
+      return "any router bit leaves nothing (the tightest inside curve is R "
+          + Length.print(diameter.getAsDouble() / 2, units)
+          + ").";
     }
     return "the largest bit that leaves nothing is "
         + Length.print(diameter.getAsDouble(), units)

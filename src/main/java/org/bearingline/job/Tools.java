@@ -8,15 +8,24 @@ import org.bearingline.kit.Bit;
 import org.bearingline.kit.Cutter;
 import org.bearingline.kit.Follower;
 import org.bearingline.kit.Kit;
+import org.bearingline.part.Part;
 import org.bearingline.problem.Place;
 import org.bearingline.problem.Problem;
 import org.bearingline.routing.LargestCutter;
+import org.bearingline.routing.Leftover;
+import org.bearingline.routing.Reach;
 
 /** Settles which cutter and follower work a part. */
 final class Tools {
 
   /** Above this diameter a bit belongs in a router table, so none is chosen unasked (1 in). */
   private static final double LARGEST_UNASKED = 25.4;
+
+  /** A leftover this shallow, 1/64 in, goes with the sanding. */
+  private static final double UNSEEN = 25.4 / 64;
+
+  /** Share of a slot's width that a bit may take and still be led along its edges. */
+  private static final double ROOM = 0.9;
 
   /** Diameters nearer than this, in mm, are the same tool in a kit. */
   private static final double SAME_TOOL = 0.02;
@@ -28,7 +37,7 @@ final class Tools {
   }
 
   /** The one cutter for a layout: the one asked for, else the kit's best. */
-  static Cutter cutter(Wishes wishes, Kit kit, LargestCutter largest) {
+  static Cutter cutter(Wishes wishes, Part part, Kit kit, LargestCutter largest) {
     if (wishes.bits().size() > 1) {
       throw new Problem(
           Place.option("--bit"), "a layout is made for one bit; give one, or compare with reach");
@@ -36,22 +45,15 @@ final class Tools {
     if (!wishes.bits().isEmpty()) {
       return asked(wishes.bits().get(0));
     }
-    return best(kit, largest);
+    return best(part, kit, largest);
   }
 
   /** All cutters to try for reach: those asked for, else every bit of the kit. */
   static List<Cutter> cutters(Wishes wishes, Kit kit) {
-    List<Cutter> cutters = new ArrayList<>();
     if (wishes.bits().isEmpty()) {
-      for (Bit bit : kit.bits()) {
-        // The same diameter with another length or shank reaches the same.
-        if (cutters.isEmpty()
-            || cutters.get(cutters.size() - 1).diameter() + SAME_TOOL < bit.diameter()) {
-          cutters.add(bit.cutter());
-        }
-      }
-      return cutters;
+      return distinct(kit);
     }
+    List<Cutter> cutters = new ArrayList<>();
     for (double diameter : wishes.bits()) {
       cutters.add(asked(diameter));
     }
@@ -66,25 +68,43 @@ final class Tools {
     return new Cutter(diameter);
   }
 
-  private static Cutter best(Kit kit, LargestCutter largest) {
-    OptionalDouble limit = largest.diameter();
-    Cutter smallest = null;
-    Cutter best = null;
-    for (Bit bit : kit.bits()) {
-      double diameter = bit.diameter();
-      if (smallest == null || diameter < smallest.diameter()) {
-        smallest = bit.cutter();
-      }
-      boolean clean = limit.isEmpty() || diameter <= limit.getAsDouble() + 1e-9;
-      if (clean && diameter <= LARGEST_UNASKED && (best == null || diameter > best.diameter())) {
-        best = bit.cutter();
-      }
-    }
-    if (smallest == null) {
+  private static Cutter best(Part part, Kit kit, LargestCutter largest) {
+    List<Cutter> all = distinct(kit);
+    if (all.isEmpty()) {
       throw new Problem(
           Place.option("--bit"), kit.name() + " holds no bit; give one, as in --bit 1/2in");
     }
-    return best == null ? smallest : best;
+    for (int i = all.size() - 1; i >= 0; i--) {
+      Cutter cutter = all.get(i);
+      boolean free =
+          largest.narrowestNeck().isEmpty()
+              || cutter.diameter() <= ROOM * largest.narrowestNeck().getAsDouble();
+      if (cutter.diameter() <= LARGEST_UNASKED && free && leavesNothingToSee(part, cutter)) {
+        return cutter;
+      }
+    }
+    return all.get(0);
+  }
+
+  private static boolean leavesNothingToSee(Part part, Cutter cutter) {
+    for (Leftover leftover : Reach.of(part, cutter, Follower.flush(cutter)).leftovers()) {
+      if (leftover.depth() > UNSEEN) {
+        return false;
+      }
+    }
+    return true;
+  }
+
+  /** The kit's cutters by growing diameter: another length or shank reaches the same. */
+  private static List<Cutter> distinct(Kit kit) {
+    List<Cutter> cutters = new ArrayList<>();
+    for (Bit bit : kit.bits()) {
+      if (cutters.isEmpty()
+          || cutters.get(cutters.size() - 1).diameter() + SAME_TOOL < bit.diameter()) {
+        cutters.add(bit.cutter());
+      }
+    }
+    return cutters;
   }
 
   static Follower follower(Wishes wishes, Cutter cutter, Kit kit) {

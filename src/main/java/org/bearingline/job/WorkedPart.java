@@ -21,7 +21,7 @@ record WorkedPart(PartOrder order, RoutingResult result, Kit kit) {
     Wishes wishes = order.wishes();
     Kit kit = Tools.kit(wishes);
     Part part = order.shape().part().named(order.name());
-    Cutter cutter = Tools.cutter(wishes, kit, LargestCutter.of(part));
+    Cutter cutter = Tools.cutter(wishes, part, kit, LargestCutter.of(part));
     Follower follower = Tools.follower(wishes, cutter, kit);
     RoutingResult result = Routing.workOut(part, Settings.routing(wishes, cutter, follower), kit);
     return new WorkedPart(order, result, kit);
