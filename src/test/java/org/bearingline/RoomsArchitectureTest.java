@@ -45,6 +45,7 @@ class RoomsArchitectureTest {
           room("outline.fit", "problem", "outline", "outline.construct"),
           room("part", "problem", "outline"),
           room("kit", "problem", "facts", "yaml", "length"),
+          room("wood", "problem", "facts"),
           room(
               "routing",
               "problem",
@@ -55,7 +56,8 @@ class RoomsArchitectureTest {
               "outline.topology",
               "outline.construct",
               "part",
-              "kit"),
+              "kit",
+              "wood"),
           room(
               "shape",
               "problem",
@@ -103,6 +105,7 @@ class RoomsArchitectureTest {
               "outline.topology",
               "part",
               "kit",
+              "wood",
               "routing",
               "shape",
               "drawing",
