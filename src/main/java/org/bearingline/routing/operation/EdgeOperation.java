@@ -1,0 +1,32 @@
+package org.bearingline.routing.operation;
+
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/**
+ * The part's own outer edge, right through the stock or to a depth: a rebated or moulded edge
+ * stops.
+ *
+ * @param head name and face
+ * @param tool the bit and its follower
+ * @param edge the outer edge
+ * @param depth mm; empty right through
+ */
+public record EdgeOperation(Head head, Tooling tool, Target edge, OptionalDouble depth)
+    implements Operation {
+
+  @Override
+  public String word() {
+    return "edge";
+  }
+
+  @Override
+  public Optional<Tooling> tooling() {
+    return Optional.of(tool);
+  }
+
+  @Override
+  public Optional<Target> target() {
+    return Optional.of(edge);
+  }
+}

@@ -1,0 +1,38 @@
+package org.bearingline.routing.operation;
+
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/**
+ * The piece that fills a pocket, cut from inlay stock through the same template opening with the
+ * smaller collar.
+ *
+ * @param head name and face
+ * @param tool the bit and its follower
+ * @param edge of the pocket, which the plug fills
+ * @param pocket name of the operation that cuts the pocket
+ * @param deep mm: the thickness of the inlay stock
+ */
+public record InlayPlug(Head head, Tooling tool, Target edge, String pocket, double deep)
+    implements Operation {
+
+  @Override
+  public String word() {
+    return "inlay plug";
+  }
+
+  @Override
+  public Optional<Tooling> tooling() {
+    return Optional.of(tool);
+  }
+
+  @Override
+  public OptionalDouble depth() {
+    return OptionalDouble.of(deep);
+  }
+
+  @Override
+  public Optional<Target> target() {
+    return Optional.of(edge);
+  }
+}

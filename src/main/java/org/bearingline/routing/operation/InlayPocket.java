@@ -1,0 +1,35 @@
+package org.bearingline.routing.operation;
+
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/**
+ * The recess that takes an inlay, cut with the larger of two collars.
+ *
+ * @param head name and face
+ * @param tool the bit and its follower
+ * @param edge of the pocket
+ * @param deep mm, more than 0
+ */
+public record InlayPocket(Head head, Tooling tool, Target edge, double deep) implements Operation {
+
+  @Override
+  public String word() {
+    return "inlay pocket";
+  }
+
+  @Override
+  public Optional<Tooling> tooling() {
+    return Optional.of(tool);
+  }
+
+  @Override
+  public OptionalDouble depth() {
+    return OptionalDouble.of(deep);
+  }
+
+  @Override
+  public Optional<Target> target() {
+    return Optional.of(edge);
+  }
+}

@@ -1,0 +1,35 @@
+package org.bearingline.routing.operation;
+
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/**
+ * A blind opening, such as a drawer pull.
+ *
+ * @param head name and face
+ * @param tool the bit and its follower
+ * @param edge of the recess
+ * @param deep mm, more than 0
+ */
+public record Recess(Head head, Tooling tool, Target edge, double deep) implements Operation {
+
+  @Override
+  public String word() {
+    return "recess";
+  }
+
+  @Override
+  public Optional<Tooling> tooling() {
+    return Optional.of(tool);
+  }
+
+  @Override
+  public OptionalDouble depth() {
+    return OptionalDouble.of(deep);
+  }
+
+  @Override
+  public Optional<Target> target() {
+    return Optional.of(edge);
+  }
+}
