@@ -27,7 +27,7 @@ import org.junit.jupiter.api.TestFactory;
 /** Every file of the folder of shapes, and the invented one beside the tests. */
 class ShapeFilesTest {
 
-  private static final int RANDOM_SETTINGS = 300;
+  private static final int RANDOM_SETTINGS = 200;
 
   @TestFactory
   Stream<DynamicContainer> everyShapeFile() {
