@@ -21,22 +21,21 @@ public final class Pairing {
    *
    * @throws Problem where the bit does not pass through the collar
    */
-  public static List<String> check(Cutter cutter, Follower follower, Units units) {
+  public static List<String> check(Cutter cutter, Follower follower) {
     List<String> cautions = new ArrayList<>();
     if (follower instanceof Follower.Collar collar) {
-      checkCollar(cutter, collar, units, cautions);
+      checkCollar(cutter, collar, cautions);
     }
     return cautions;
   }
 
-  private static void checkCollar(
-      Cutter cutter, Follower.Collar collar, Units units, List<String> cautions) {
-    String bit = Length.print(cutter.diameter(), units);
-    String outside = Length.print(collar.diameter(), units);
+  private static void checkCollar(Cutter cutter, Follower.Collar collar, List<String> cautions) {
+    String bit = both(cutter.diameter());
+    String outside = both(collar.diameter());
     if (collar.diameter() <= cutter.diameter() + ROUNDING) {
       throw new Problem(
           Place.field("collar"),
-          "a "
+          "the "
               + outside
               + " collar is no wider than its "
               + bit
@@ -50,7 +49,7 @@ public final class Pairing {
               + " bit passes through the "
               + outside
               + " collar with "
-              + Length.print(clearance, units)
+              + both(clearance)
               + " of room all round for chips.");
       return;
     }
@@ -58,10 +57,10 @@ public final class Pairing {
     if (inside <= cutter.diameter() + ROUNDING) {
       throw new Problem(
           Place.field("collar"),
-          "a "
+          "the "
               + outside
               + " collar is "
-              + Length.print(inside, units)
+              + both(inside)
               + " wide inside, so the "
               + bit
               + " bit does not pass; choose a wider collar or a smaller bit");
@@ -71,13 +70,18 @@ public final class Pairing {
           "The "
               + bit
               + " bit has "
-              + Length.print((inside - cutter.diameter()) / 2, units)
+              + both((inside - cutter.diameter()) / 2)
               + " of room in the "
               + outside
               + " collar, less than the "
-              + Length.print(clearance, units)
+              + both(clearance)
               + " that lets chips out: take light passes and clear it often.");
     }
+  }
+
+  /** Both units, for a collar is bought in either. */
+  private static String both(double mm) {
+    return Length.print(mm, Units.INCH) + " (" + Length.print(mm, Units.MM) + ")";
   }
 
   private static double chipClearance() {

@@ -39,6 +39,9 @@ record EdgeCut(
   /** A smooth change of the leftover under {@link #JUST_FITS} stays far below this; mm². */
   private static final double SMOOTH_CHANGE = 0.01;
 
+  /** Growth of an edge that is told apart from a neighbour only so, mm. */
+  private static final double HAIR = 1e-5;
+
   static EdgeCut of(RoutedEdge edge, Cutter cutter, Follower follower) {
     EdgeCut full = worked(edge, cutter.radius(), follower.radius());
     if (full.left().isEmpty()) {
@@ -67,13 +70,13 @@ record EdgeCut(
     }
     Region made =
         work.take(outside ? Morphology.close(asked, cutter) : Morphology.open(asked, cutter));
-    Region left = outside ? Overlay.difference(made, designed) : Overlay.difference(designed, made);
+    Region left = outside ? work.without(made, designed) : work.without(designed, made);
     Region over = Region.EMPTY;
     if (wider > 0) {
       over =
           outside
-              ? Overlay.difference(Region.of(Outline.of(edge.contour().loop())), made)
-              : withoutAir(Overlay.difference(made, designed), edge.run(), cutter);
+              ? work.without(Region.of(Outline.of(edge.contour().loop())), made)
+              : withoutAir(work.without(made, designed), edge.run(), cutter);
     }
     return new EdgeCut(
         withoutAir(left, edge.run(), cutter), over, made.loops(), work.tolerance, work.cautions);
@@ -98,6 +101,19 @@ record EdgeCut(
   private static final class Work {
     private final List<String> cautions = new ArrayList<>();
     private double tolerance;
+
+    /**
+     * a without b. Along a noisy outline the two edges share thousands of stretches and part by
+     * less than can be told; there b grown by a hair is taken off instead.
+     */
+    Region without(Region a, Region b) {
+      try {
+        return Overlay.difference(a, b);
+      } catch (Problem tooFine) {
+        tolerance = Math.max(tolerance, HAIR);
+        return Overlay.difference(a, take(Morphology.dilate(b, HAIR)));
+      }
+    }
 
     Region take(OffsetResult result) {
       tolerance = Math.max(tolerance, result.tolerance());

@@ -1,5 +1,6 @@
 package org.bearingline.routing;
 
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import org.bearingline.outline.Loop;
@@ -29,7 +30,11 @@ final class NearestEdge {
   }
 
   static NearestEdge of(List<Loop> loops) {
-    return new NearestEdge(loops.stream().flatMap(loop -> loop.primitives().stream()).toList());
+    List<Primitive> primitives = new ArrayList<>();
+    for (Loop loop : loops) {
+      primitives.addAll(loop.primitives());
+    }
+    return new NearestEdge(primitives);
   }
 
   /** Distance in mm; infinite where there is no edge. */

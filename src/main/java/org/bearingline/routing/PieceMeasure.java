@@ -22,7 +22,7 @@ import org.bearingline.outline.Primitive;
 record PieceMeasure(Point at, double depth, double insideRadius, boolean neck) {
 
   /** A piece's edge this near to another, in mm, runs along it. */
-  private static final double ALONG = 1e-5;
+  private static final double ALONG = 2.5e-5;
 
   /** Walls that turn by half a circle between them face each other; degrees, less rounding. */
   private static final double FACING = 180 - 0.01;

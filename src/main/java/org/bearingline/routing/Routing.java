@@ -7,7 +7,6 @@ import java.util.OptionalDouble;
 import org.bearingline.kit.Bit;
 import org.bearingline.kit.Kit;
 import org.bearingline.kit.Pairing;
-import org.bearingline.length.Units;
 import org.bearingline.outline.Outline;
 import org.bearingline.outline.Path;
 import org.bearingline.part.Cavity;
@@ -27,8 +26,7 @@ public final class Routing {
    */
   public static RoutingResult workOut(Part part, RoutingSettings wanted, Kit kit) {
     RoutingSettings settings = wanted.withFollower(kit.known(wanted.follower()));
-    List<String> cautions =
-        new ArrayList<>(Pairing.check(settings.cutter(), settings.follower(), Units.INCH));
+    List<String> cautions = new ArrayList<>(Pairing.check(settings.cutter(), settings.follower()));
     List<RoutedEdge> edges = RoutedEdge.all(part, settings.runOut(), settings.margin());
     Reach reach = Reach.of(edges, settings.cutter(), settings.follower());
     cautions.addAll(reach.cautions());

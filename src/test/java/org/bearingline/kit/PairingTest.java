@@ -7,7 +7,6 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.List;
 import java.util.OptionalDouble;
 import org.bearingline.length.Length;
-import org.bearingline.length.Units;
 import org.bearingline.problem.Problem;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -16,7 +15,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 class PairingTest {
 
   private static List<String> check(String bit, Follower follower) {
-    return Pairing.check(new Cutter(Length.parse(bit)), follower, Units.INCH);
+    return Pairing.check(new Cutter(Length.parse(bit)), follower);
   }
 
   private static Follower usualCollar(String outside) {
