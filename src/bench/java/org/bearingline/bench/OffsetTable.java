@@ -47,7 +47,7 @@ public final class OffsetTable {
     out.println(
         "Offsets against the JTS buffer of a copy flattened to 0.001 mm (simplify factor 1e-4).");
     out.println(
-        "Warm, one thread; error by dense sampling both ways. NOISY_100K: both thin by 2 µm first.");
+        "Median of warm calls, one thread; error by dense sampling both ways. NOISY_100K: both thin by 2 µm first.");
     out.println();
     out.println(
         "| shape | operation | ours µs | JTS µs | JTS / ours | ours error mm | JTS error mm"
@@ -69,7 +69,7 @@ public final class OffsetTable {
       if (parameters.getParam("shape").equals(shape.name())
           && parameters.getParam("operation").equals(operation.name())) {
         Side side = parameters.getBenchmark().endsWith(".ours") ? Side.OURS : Side.JTS;
-        times.put(side, result.getPrimaryResult().getScore());
+        times.put(side, result.getPrimaryResult().getStatistics().getPercentile(50));
       }
     }
     double ours = times.get(Side.OURS);
