@@ -14,7 +14,11 @@ final class Practice {
   }
 
   static Practice shipped() {
-    return new Practice(FactTable.read(Practice.class, "practice.tsv"));
+    return of("practice.tsv");
+  }
+
+  static Practice of(String table) {
+    return new Practice(FactTable.read(Practice.class, table));
   }
 
   double mm(String rule) {
@@ -35,6 +39,6 @@ final class Practice {
         return row;
       }
     }
-    throw new IllegalStateException("practice.tsv has no rule " + rule);
+    throw new IllegalStateException(table.name() + " has no rule " + rule);
   }
 }

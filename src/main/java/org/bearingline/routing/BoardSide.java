@@ -1,0 +1,31 @@
+package org.bearingline.routing;
+
+import org.bearingline.outline.Point;
+
+/** One of the four ways out of a part or an opening as it is drawn. */
+public enum BoardSide {
+  LEFT(-1, 0),
+  RIGHT(1, 0),
+  TOP(0, 1),
+  BOTTOM(0, -1);
+
+  private final Point outward;
+
+  BoardSide(double x, double y) {
+    this.outward = new Point(x, y);
+  }
+
+  /** Unit vector out of the part. */
+  public Point outward() {
+    return outward;
+  }
+
+  public String word() {
+    return switch (this) {
+      case LEFT -> "left";
+      case RIGHT -> "right";
+      case TOP -> "top";
+      case BOTTOM -> "bottom";
+    };
+  }
+}
