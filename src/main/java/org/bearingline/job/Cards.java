@@ -24,7 +24,6 @@ final class Cards {
     sections.add(reach(result, units));
     result.roughLine().ifPresent(line -> sections.add(saw(line, units)));
     result.passes().ifPresent(passes -> sections.add(passes(passes, units)));
-    sections.add(feed(result));
     sections.add(measures(worked));
     if (!result.part().notes().isEmpty()) {
       sections.add(Card.Section.of("Notes", result.part().notes()));
@@ -149,14 +148,6 @@ final class Cards {
     return Card.Section.of(
         "Depth of the passes",
         List.of(String.join(", ", depths) + " below the face.", passes.rule()));
-  }
-
-  private static Card.Section feed(RoutingResult result) {
-    return Card.Section.of(
-        "Feed",
-        List.of(
-            "Router in the hands, seen from above: " + FeedWords.handHeld(result.part()) + ".",
-            "Router table: the work goes past the bit the other way round."));
   }
 
   private static Card.Section measures(WorkedPart worked) {

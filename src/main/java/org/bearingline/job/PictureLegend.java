@@ -1,7 +1,9 @@
 package org.bearingline.job;
 
 import java.util.ArrayList;
+import java.util.EnumMap;
 import java.util.List;
+import java.util.Map;
 import org.bearingline.drawing.Drawing;
 import org.bearingline.drawing.Item;
 import org.bearingline.drawing.Layer;
@@ -21,11 +23,26 @@ import org.bearingline.outline.Point;
 final class PictureLegend {
 
   /** Rows and gaps in heights of the lettering. */
-  private static final double ROW = 1.9;
+  private static final double ROW = 1.7;
 
-  private static final double SAMPLE = 5;
-  private static final double GAP = 0.8;
-  private static final double BETWEEN = 2;
+  private static final double SAMPLE = 4;
+  private static final double GAP = 0.6;
+  private static final double BETWEEN = 1.6;
+
+  /** Lettering of the legend beside that of the drawing: it is read once and near by. */
+  private static final double SMALLER = 0.8;
+
+  private static final Map<LayerName, String> WORDS =
+      new EnumMap<>(
+          Map.of(
+              LayerName.LEFTOVER, "out of the bit's reach",
+              LayerName.RECESS, "recess or ledge",
+              LayerName.PART, "finished part",
+              LayerName.ROUGH_LINE, "saw line",
+              LayerName.CUTTER_CENTRE, "bit's centre",
+              LayerName.TEMPLATE, "template edge",
+              LayerName.MARKS, "marks",
+              LayerName.FEED, "feed, router in the hands"));
 
   private final double height;
   private final double left;
@@ -43,7 +60,7 @@ final class PictureLegend {
 
   /** The same drawing with a legend under it. */
   static Drawing under(Drawing drawing) {
-    PictureLegend legend = new PictureLegend(drawing.bounds(), drawing.textHeight());
+    PictureLegend legend = new PictureLegend(drawing.bounds(), SMALLER * drawing.textHeight());
     List<Item> words = new ArrayList<>();
     List<Layer> layers = new ArrayList<>();
     for (Layer layer : drawing.layers()) {
@@ -58,8 +75,9 @@ final class PictureLegend {
   }
 
   private Layer sampled(Layer layer, List<Item> words) {
+    String said = WORDS.getOrDefault(layer.name(), layer.title());
     double width =
-        (SAMPLE + GAP) * height + Typeface.REGULAR.width(layer.title(), height) + BETWEEN * height;
+        (SAMPLE + GAP) * height + Typeface.REGULAR.width(said, height) + BETWEEN * height;
     if (x > left && x + width > right) {
       x = left;
       y -= ROW * height;
@@ -68,11 +86,7 @@ final class PictureLegend {
     items.add(sample(layer));
     words.add(
         new Item.Text(
-            new Point(x + (SAMPLE + GAP) * height, y),
-            layer.title(),
-            height,
-            0,
-            Item.Text.Anchor.START));
+            new Point(x + (SAMPLE + GAP) * height, y), said, height, 0, Item.Text.Anchor.START));
     x += width;
     return new Layer(layer.name(), layer.role(), layer.title(), items);
   }
