@@ -3,6 +3,7 @@ package org.bearingline.bench;
 import org.bearingline.oracle.BenchmarkShapes;
 import org.bearingline.oracle.JtsReference;
 import org.bearingline.outline.Region;
+import org.bearingline.outline.offset.Thinning;
 import org.locationtech.jts.geom.Geometry;
 
 /** One shape ready for either library. The densest is thinned by both, within the timing. */
@@ -30,14 +31,10 @@ final class Subject {
   }
 
   Region ours(Operation operation) {
-    return operation.ours(isThinned() ? JtsReference.region(thinned()) : region);
+    return operation.ours(isThinned() ? Thinning.thin(region, THINNING).region() : region);
   }
 
   Geometry jts(Operation operation) {
-    return operation.jts(isThinned() ? thinned() : flat, reference);
-  }
-
-  private Geometry thinned() {
-    return JtsReference.thinned(flat, THINNING);
+    return operation.jts(isThinned() ? JtsReference.thinned(flat, THINNING) : flat, reference);
   }
 }

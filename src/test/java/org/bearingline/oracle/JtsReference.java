@@ -2,10 +2,8 @@ package org.bearingline.oracle;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.stream.Stream;
 import org.bearingline.outline.Loop;
 import org.bearingline.outline.Outline;
-import org.bearingline.outline.Point;
 import org.bearingline.outline.Region;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Geometry;
@@ -125,26 +123,6 @@ public final class JtsReference {
 
   private static double chordTurn(Edge edge, double height) {
     return edge.isArc() ? step(edge.r(), height) : 0;
-  }
-
-  /** A polygon as an outline of straight lines. */
-  public static Region region(Geometry geometry) {
-    List<Outline> pieces = new ArrayList<>();
-    for (int i = 0; i < geometry.getNumGeometries(); i++) {
-      Polygon polygon = (Polygon) geometry.getGeometryN(i);
-      List<Loop> openings = new ArrayList<>();
-      for (int k = 0; k < polygon.getNumInteriorRing(); k++) {
-        openings.add(loop(polygon.getInteriorRingN(k)));
-      }
-      pieces.add(new Outline(loop(polygon.getExteriorRing()), openings));
-    }
-    return new Region(pieces);
-  }
-
-  private static Loop loop(LinearRing ring) {
-    Coordinate[] points = ring.getCoordinates();
-    return Loop.polygon(
-        Stream.of(points).limit(points.length - 1).map(c -> new Point(c.x, c.y)).toList());
   }
 
   /** The polygon's rings as edges. */
