@@ -1,0 +1,9 @@
+package org.bearingline.routing.grain;
+
+/** Where the router is. */
+public enum Station {
+  /** In the hands, above the work. */
+  HAND_HELD,
+  /** Under a table, bit upward, below the work. */
+  TABLE
+}
