@@ -1,0 +1,17 @@
+package org.bearingline.routing.family;
+
+import java.util.List;
+
+/**
+ * A part that a family's template serves.
+ *
+ * @param part its name
+ * @param settings the positions in which it is routed, at least one
+ * @param deviation mm by which its routed edge and the template's differ at most
+ */
+public record FamilyMember(String part, List<Setting> settings, double deviation) {
+
+  public FamilyMember {
+    settings = List.copyOf(settings);
+  }
+}
