@@ -39,6 +39,10 @@ final class KitCommand implements Callable<Integer> {
     Table.print(spec, List.of("follower", "outside", "inside"), kit.followers());
     out.println();
     Table.print(spec, List.of("saw blade", "tightest curve"), kit.blades());
+    if (file == null) {
+      out.println();
+      Table.print(spec, List.of("figures", "source"), kit.sources());
+    }
     return 0;
   }
 }

@@ -6,6 +6,8 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalInt;
+import org.bearingline.facts.FactRow;
+import org.bearingline.facts.FactTable;
 import org.bearingline.kit.Bit;
 import org.bearingline.kit.Follower;
 import org.bearingline.kit.Kit;
@@ -78,6 +80,20 @@ public final class KitListing {
           List.of(
               Length.print(blade.width(), units),
               "R " + Length.print(blade.smallestRadius(), units)));
+    }
+    return rows;
+  }
+
+  /** Where the program's own figures come from: table and source, each source once. */
+  public List<List<String>> sources() {
+    List<List<String>> rows = new ArrayList<>();
+    for (String table : List.of("bits", "bearings", "collars", "pairing", "speeds", "blades")) {
+      for (FactRow row : FactTable.read(Kit.class, table + ".tsv").rows()) {
+        List<String> said = List.of(table, row.source());
+        if (!rows.contains(said)) {
+          rows.add(said);
+        }
+      }
     }
     return rows;
   }

@@ -15,6 +15,7 @@ import org.bearingline.outline.Path;
 import org.bearingline.outline.Point;
 import org.bearingline.part.Cavity;
 import org.bearingline.part.Mark;
+import org.bearingline.routing.CutterRun;
 import org.bearingline.routing.FeedArrow;
 import org.bearingline.routing.Leftover;
 import org.bearingline.routing.RoutingResult;
@@ -49,15 +50,20 @@ final class PartDrawing {
               LayerName.LABELS, "words and measures"));
 
   private final RoutingResult result;
+
+  /** The edges that the drawing's template shapes; other templates have their own drawing. */
+  private final List<String> serves;
+
   private final Map<LayerName, List<Item>> items = new EnumMap<>(LayerName.class);
 
-  private PartDrawing(RoutingResult result) {
+  private PartDrawing(RoutingResult result, List<String> serves) {
     this.result = result;
+    this.serves = serves;
   }
 
   /** Every layer but the words, with one template's edge. */
   static List<Layer> layers(RoutingResult result, Template template, double enlargement) {
-    PartDrawing drawing = new PartDrawing(result);
+    PartDrawing drawing = new PartDrawing(result, template.serves());
     drawing.part();
     drawing.leftovers();
     drawing.roughLine();
@@ -70,7 +76,7 @@ final class PartDrawing {
 
   /** The layers of a part of which nothing is routed: only its own line. */
   static List<Layer> layers(RoutingResult result) {
-    PartDrawing drawing = new PartDrawing(result);
+    PartDrawing drawing = new PartDrawing(result, List.of());
     drawing.part();
     drawing.marks();
     return drawing.layers();
@@ -122,8 +128,10 @@ final class PartDrawing {
   }
 
   private void cutterCentre() {
-    for (Path path : result.cutterCentre()) {
-      add(LayerName.CUTTER_CENTRE, new Item.Stroke(path));
+    for (CutterRun run : result.cutterCentre()) {
+      if (serves.contains(run.edge())) {
+        add(LayerName.CUTTER_CENTRE, new Item.Stroke(run.path()));
+      }
     }
   }
 
@@ -146,6 +154,9 @@ final class PartDrawing {
 
   private void feed(double enlargement) {
     for (FeedArrow arrow : result.feed()) {
+      if (!serves.contains(arrow.edge())) {
+        continue;
+      }
       Point half = Point.polar(ARROW * enlargement / 2, arrow.degrees());
       Path shaft = Path.of(new Line(arrow.at().minus(half), arrow.at().plus(half)));
       add(LayerName.FEED, new Item.Arrow(shaft, ARROW_HEAD * enlargement));

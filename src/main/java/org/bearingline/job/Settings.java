@@ -42,7 +42,8 @@ final class Settings {
         .withAllowance(above0("--allowance", wishes.allowance(), ALLOWANCE))
         .withBlade(SawBlade.ofWidth(above0("--saw-blade", wishes.sawBlade(), SAW_BLADE)))
         .withRunOut(notBelow0("--run-out", wishes.runOut(), RUN_OUT))
-        .withThickness(above0("--thickness", wishes.thickness(), THICKNESS));
+        .withThickness(above0("--thickness", wishes.thickness(), THICKNESS))
+        .withUnits(units(wishes));
   }
 
   static double kerf(Wishes wishes) {

@@ -10,6 +10,8 @@ import org.bearingline.kit.Bit;
 import org.bearingline.kit.Follower;
 import org.bearingline.kit.Kit;
 import org.bearingline.kit.SpeedTable;
+import org.bearingline.length.Length;
+import org.bearingline.length.Units;
 import org.bearingline.outline.Bounds;
 import org.bearingline.part.Part;
 
@@ -23,10 +25,14 @@ final class Cautions {
   private final Practice practice = Practice.shipped();
   private final List<String> told = new ArrayList<>();
 
-  private Cautions() {}
+  private final Units units;
+
+  private Cautions(Units units) {
+    this.units = units;
+  }
 
   static List<String> of(Part part, RoutingSettings settings, Kit kit) {
-    Cautions cautions = new Cautions();
+    Cautions cautions = new Cautions(settings.units());
     cautions.tool(settings.cutter().diameter());
     cautions.work(part, settings, kit);
     cautions.tell("feed");
@@ -39,14 +45,14 @@ final class Cautions {
 
   private void tool(double diameter) {
     if (diameter > practice.mm("table-only-above") + 1e-6) {
-      tell("table-only", Sentences.mm(diameter));
+      tell("table-only", length(diameter));
     }
     OptionalInt ceiling = SpeedTable.ceiling(diameter);
     if (ceiling.isPresent()) {
       String speed = String.format(Locale.ROOT, "%,d", ceiling.getAsInt());
-      tell("speed", Sentences.mm(diameter), speed);
+      tell("speed", length(diameter), speed);
     } else {
-      tell("speed-unknown", Sentences.mm(diameter));
+      tell("speed-unknown", length(diameter));
     }
   }
 
@@ -56,7 +62,7 @@ final class Cautions {
       tell("small");
     }
     if (settings.allowance() > practice.mm("widest-allowance") + 1e-6) {
-      tell("allowance", Sentences.mm(settings.allowance()));
+      tell("allowance", length(settings.allowance()));
     }
     if (settings.follower() instanceof Follower.Collar) {
       tell("collar-depth");
@@ -74,12 +80,12 @@ final class Cautions {
       }
     }
     if (longest > 0 && longest < thickness) {
-      tell(
-          "length",
-          Sentences.mm(thickness),
-          Sentences.mm(settings.cutter().diameter()),
-          Sentences.mm(longest));
+      tell("length", length(thickness), length(settings.cutter().diameter()), length(longest));
     }
+  }
+
+  private String length(double mm) {
+    return Length.print(mm, units);
   }
 
   private void tell(String key, String... figures) {

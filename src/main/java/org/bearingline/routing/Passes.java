@@ -3,6 +3,8 @@ package org.bearingline.routing;
 import java.util.ArrayList;
 import java.util.List;
 import org.bearingline.kit.Cutter;
+import org.bearingline.length.Length;
+import org.bearingline.length.Units;
 
 /**
  * depth per pass = min(deepest pass, share · d): equal passes through a thickness, no deeper than
@@ -25,8 +27,8 @@ public record Passes(double thickness, double perPass, List<Double> depths, Stri
     depths = List.copyOf(depths);
   }
 
-  /** Equal passes through {@code thickness} mm, more than 0. */
-  public static Passes through(double thickness, Cutter cutter) {
+  /** Equal passes through {@code thickness} mm, more than 0; {@code units} are the rule's. */
+  public static Passes through(double thickness, Cutter cutter, Units units) {
     Practice practice = Practice.shipped();
     double deepest = practice.mm("deepest-pass");
     double share = practice.number("share-of-diameter") * cutter.diameter();
@@ -36,13 +38,13 @@ public record Passes(double thickness, double perPass, List<Double> depths, Stri
       depths.add(i == count ? thickness : thickness * i / count);
     }
     String rule =
-        "no deeper than "
-            + Sentences.mm(deepest)
+        "Each pass takes no more than "
+            + Length.print(deepest, units)
             + " ("
             + practice.source("deepest-pass")
             + ") nor half the bit's diameter ("
             + practice.source("share-of-diameter")
-            + ")";
+            + ").";
     return new Passes(thickness, thickness / count, depths, rule);
   }
 }

@@ -2,6 +2,7 @@ package org.bearingline.routing;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.bearingline.length.Length;
 import org.bearingline.outline.Loop;
 import org.bearingline.outline.Outline;
 import org.bearingline.outline.Path;
@@ -54,7 +55,7 @@ final class Plate {
     if (edge.run().runOut() < settings.runOut() && !edge.contour().isAll(EdgeKind.ROUTED)) {
       notes.add(
           "The template runs on only "
-              + Sentences.mm(edge.run().runOut())
+              + Length.print(edge.run().runOut(), settings.units())
               + " past the ends of "
               + edge.name()
               + ", for the part itself is in the way: start and stop with care.");
@@ -71,7 +72,7 @@ final class Plate {
     if (core.pieces().size() != 1) {
       notes.add(
           "The template is narrower than "
-              + Sentences.mm(settings.minimumWidth())
+              + Length.print(settings.minimumWidth(), settings.units())
               + " in places: glue a stiff strip over them.");
     }
     String title = of == 1 ? "template" : "template " + number + ": " + String.join(", ", serves);

@@ -8,8 +8,8 @@ import org.bearingline.kit.Bit;
 import org.bearingline.kit.Kit;
 import org.bearingline.kit.Pairing;
 import org.bearingline.outline.Outline;
-import org.bearingline.outline.Path;
 import org.bearingline.part.Cavity;
+import org.bearingline.part.EdgeKind;
 import org.bearingline.part.Part;
 
 /** Works out everything that pattern routing a part needs. */
@@ -30,21 +30,19 @@ public final class Routing {
     List<RoutedEdge> edges = RoutedEdge.all(part, settings.runOut(), settings.margin());
     Reach reach = Reach.of(edges, settings.cutter(), settings.follower());
     cautions.addAll(reach.cautions());
-    cautions.addAll(OvercutSentence.of(reach));
+    cautions.addAll(OvercutSentence.of(reach, settings.units()));
     TemplateConstruction.Built built = TemplateConstruction.build(part, edges, settings);
     LargestCutter largest = LargestCutter.of(part);
     cautions.addAll(Cautions.of(part, settings, kit));
-    List<Path> centre = new ArrayList<>();
     List<FeedArrow> feed = new ArrayList<>();
-    for (TemplateConstruction.CutterRun run : built.cutterCentre()) {
-      centre.add(run.path());
+    for (CutterRun run : built.cutterCentre()) {
       feed.addAll(Feed.along(run.path(), run.edge()));
     }
     return new RoutingResult(
         part,
         settings,
         built.templates(),
-        centre,
+        built.cutterCentre(),
         reach,
         largest,
         fitting(kit, largest),
@@ -80,9 +78,9 @@ public final class Routing {
     return Optional.of(Proof.of(part, templates, settings.cutter(), settings.follower(), named));
   }
 
-  /** Through the stock where its thickness is known, else down to the deepest cavity. */
+  /** Through the stock where something goes through it, else down to the deepest cavity. */
   private static Optional<Passes> passes(Part part, RoutingSettings settings) {
-    OptionalDouble depth = settings.thickness();
+    OptionalDouble depth = goesThrough(part) ? settings.thickness() : OptionalDouble.empty();
     if (depth.isEmpty()) {
       for (Cavity cavity : part.cavities()) {
         if (cavity.depth().isPresent() && cavity.depth().getAsDouble() > depth.orElse(0)) {
@@ -91,7 +89,19 @@ public final class Routing {
       }
     }
     return depth.isPresent()
-        ? Optional.of(Passes.through(depth.getAsDouble(), settings.cutter()))
+        ? Optional.of(Passes.through(depth.getAsDouble(), settings.cutter(), settings.units()))
         : Optional.empty();
+  }
+
+  private static boolean goesThrough(Part part) {
+    if (part.contour().kinds().contains(EdgeKind.ROUTED)) {
+      return true;
+    }
+    for (Cavity cavity : part.cavities()) {
+      if (cavity.kind() == Cavity.Kind.THROUGH) {
+        return true;
+      }
+    }
+    return false;
   }
 }

@@ -3,7 +3,6 @@ package org.bearingline.routing;
 import java.util.List;
 import java.util.Optional;
 import org.bearingline.kit.Bit;
-import org.bearingline.outline.Path;
 import org.bearingline.part.Part;
 
 /**
@@ -26,7 +25,7 @@ public record RoutingResult(
     Part part,
     RoutingSettings settings,
     List<Template> templates,
-    List<Path> cutterCentre,
+    List<CutterRun> cutterCentre,
     Reach reach,
     LargestCutter largestCutter,
     List<Bit> bits,

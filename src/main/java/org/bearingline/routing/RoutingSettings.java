@@ -7,6 +7,7 @@ import org.bearingline.kit.Cutter;
 import org.bearingline.kit.Follower;
 import org.bearingline.kit.SawBlade;
 import org.bearingline.length.Length;
+import org.bearingline.length.Units;
 import org.bearingline.problem.Place;
 import org.bearingline.problem.Problem;
 
@@ -22,6 +23,7 @@ import org.bearingline.problem.Problem;
  * @param margin how far the template reaches behind sawn edges, 0 or more
  * @param minimumWidth narrowest bridge of template material that is still stiff
  * @param thickness of the stock, for the passes; empty where not known
+ * @param units that sentences for the maker speak in
  */
 public record RoutingSettings(
     Cutter cutter,
@@ -31,13 +33,15 @@ public record RoutingSettings(
     double runOut,
     double margin,
     double minimumWidth,
-    OptionalDouble thickness) {
+    OptionalDouble thickness,
+    Units units) {
 
   public RoutingSettings {
     Objects.requireNonNull(cutter);
     Objects.requireNonNull(follower);
     Objects.requireNonNull(blade);
     Objects.requireNonNull(thickness);
+    Objects.requireNonNull(units);
     check("allowance", allowance);
     check("run-out", runOut);
     check("margin", margin);
@@ -63,36 +67,58 @@ public record RoutingSettings(
         practice.mm("run-out"),
         practice.mm("margin"),
         practice.mm("minimum-width"),
-        OptionalDouble.empty());
+        OptionalDouble.empty(),
+        Units.INCH);
   }
 
   public RoutingSettings withFollower(Follower other) {
     return new RoutingSettings(
-        cutter, other, allowance, blade, runOut, margin, minimumWidth, thickness);
+        cutter, other, allowance, blade, runOut, margin, minimumWidth, thickness, units);
   }
 
   public RoutingSettings withAllowance(double mm) {
     return new RoutingSettings(
-        cutter, follower, mm, blade, runOut, margin, minimumWidth, thickness);
+        cutter, follower, mm, blade, runOut, margin, minimumWidth, thickness, units);
   }
 
   public RoutingSettings withBlade(SawBlade saw) {
     return new RoutingSettings(
-        cutter, follower, allowance, Optional.of(saw), runOut, margin, minimumWidth, thickness);
+        cutter,
+        follower,
+        allowance,
+        Optional.of(saw),
+        runOut,
+        margin,
+        minimumWidth,
+        thickness,
+        units);
   }
 
   public RoutingSettings withRunOut(double mm) {
     return new RoutingSettings(
-        cutter, follower, allowance, blade, mm, margin, minimumWidth, thickness);
+        cutter, follower, allowance, blade, mm, margin, minimumWidth, thickness, units);
   }
 
   public RoutingSettings withMargin(double mm) {
     return new RoutingSettings(
-        cutter, follower, allowance, blade, runOut, mm, minimumWidth, thickness);
+        cutter, follower, allowance, blade, runOut, mm, minimumWidth, thickness, units);
   }
 
   public RoutingSettings withThickness(double mm) {
     return new RoutingSettings(
-        cutter, follower, allowance, blade, runOut, margin, minimumWidth, OptionalDouble.of(mm));
+        cutter,
+        follower,
+        allowance,
+        blade,
+        runOut,
+        margin,
+        minimumWidth,
+        OptionalDouble.of(mm),
+        units);
+  }
+
+  public RoutingSettings withUnits(Units reader) {
+    return new RoutingSettings(
+        cutter, follower, allowance, blade, runOut, margin, minimumWidth, thickness, reader);
   }
 }

@@ -3,6 +3,7 @@ package org.bearingline.routing;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import org.bearingline.length.Length;
 import org.bearingline.outline.Bounds;
 import org.bearingline.outline.Loop;
 import org.bearingline.outline.Outline;
@@ -41,9 +42,6 @@ final class TemplateConstruction {
    * @param cutterCentre along every routed edge
    */
   record Built(List<Template> templates, List<CutterRun> cutterCentre) {}
-
-  /** The centre's path along one edge. */
-  record CutterRun(String edge, Path path) {}
 
   static Built build(Part part, List<RoutedEdge> edges, RoutingSettings settings) {
     TemplateConstruction construction = new TemplateConstruction(part, settings);
@@ -144,7 +142,7 @@ final class TemplateConstruction {
                   + " makes "
                   + edge.name()
                   + " too, with a collar whose radius is larger than the bit's by "
-                  + Sentences.mm(wider + width)
+                  + Length.print(wider + width, settings.units())
                   + "; then this plate is not needed.");
         }
       }

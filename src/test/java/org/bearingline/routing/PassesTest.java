@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import org.bearingline.kit.Cutter;
+import org.bearingline.length.Units;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -22,7 +23,7 @@ class PassesTest {
     "0.5, 12.7, 1"
   })
   void passesAreEqualAndNoDeeperThanTheRule(double thickness, double diameter, int count) {
-    Passes passes = Passes.through(thickness, new Cutter(diameter));
+    Passes passes = Passes.through(thickness, new Cutter(diameter), Units.MM);
     assertEquals(count, passes.depths().size());
     assertEquals(thickness, passes.depths().get(count - 1));
     double before = 0;
@@ -35,6 +36,6 @@ class PassesTest {
 
   @Test
   void theRuleNamesItsSource() {
-    assertTrue(Passes.through(19, new Cutter(12.7)).rule().contains("manuals"));
+    assertTrue(Passes.through(19, new Cutter(12.7), Units.MM).rule().contains("manuals"));
   }
 }

@@ -79,13 +79,13 @@ class RoutingTest {
     RoutingResult result = flush(Parts.liftRail(20), 12.7);
     assertEquals(1, result.cutterCentre().size());
     Outline wood = Outline.of(Parts.liftRail(20).contour().loop());
-    for (Primitive piece : result.cutterCentre().get(0).primitives()) {
+    for (Primitive piece : result.cutterCentre().get(0).path().primitives()) {
       Point p = piece.middle();
       if (p.x() > 0 && p.x() < 600) {
         assertEquals(6.35, wood.distanceTo(p), EXACT);
       }
     }
-    assertTrue(result.cutterCentre().get(0).start().x() < -39);
+    assertTrue(result.cutterCentre().get(0).path().start().x() < -39);
   }
 
   @Test
