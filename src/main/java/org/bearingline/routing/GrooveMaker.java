@@ -1,14 +1,133 @@
 package org.bearingline.routing;
 
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
 import org.bearingline.kit.SlotCutter;
+import org.bearingline.outline.Outline;
+import org.bearingline.outline.Path;
+import org.bearingline.outline.Region;
+import org.bearingline.outline.offset.Overlay;
+import org.bearingline.part.Cavity;
 import org.bearingline.part.Part;
+import org.bearingline.problem.Place;
+import org.bearingline.problem.Problem;
 
-/** Works a groove out. */
+/** Works a groove out, one run of routed edge after the other. */
 final class GrooveMaker {
 
-  private GrooveMaker() {}
+  /** A piece smaller than this, in mm², is rounding. */
+  private static final double CRUMB_AREA = 1e-6;
+
+  /** Less depth than this, in mm, is none. */
+  private static final double NO_DEPTH = 1e-6;
+
+  private final Part part;
+  private final SlotCutter tool;
+  private final GrooveExtent extent;
+  private final double templateOffset;
+  private final double depth;
+  private final List<GrooveRun> runs = new ArrayList<>();
+  private final List<Groove.Shallow> shallow = new ArrayList<>();
+  private final List<String> cautions = new ArrayList<>();
+  private double tolerance;
+
+  private GrooveMaker(Part part, SlotCutter tool, GrooveExtent extent, double templateOffset) {
+    this.part = part;
+    this.tool = tool;
+    this.extent = extent;
+    this.templateOffset = templateOffset;
+    this.depth = tool.depth() - templateOffset;
+  }
 
   static Groove make(Part part, SlotCutter tool, GrooveExtent extent, double templateOffset) {
-    throw new UnsupportedOperationException();
+    GrooveMaker maker = new GrooveMaker(part, tool, extent, templateOffset);
+    if (maker.depth <= NO_DEPTH) {
+      throw new Problem(
+          Place.field("bearing"),
+          "the template stands "
+              + Sentences.mm(templateOffset)
+              + " outside the edge and the cutter reaches "
+              + Sentences.mm(tool.depth())
+              + " past it, so no groove is cut; ride the part's own edge or take a smaller bearing");
+    }
+    for (GroovedRuns.Run run : GroovedRuns.of(part, extent)) {
+      maker.add(run);
+    }
+    return maker.groove();
+  }
+
+  private void add(GroovedRuns.Run run) {
+    GrooveFloor floor = GrooveFloor.of(run, extent.edge(), tool, templateOffset);
+    checkWood(floor);
+    shallow.addAll(GrooveShallows.of(floor, depth));
+    Optional<Path> path = floor.floorPath(depth);
+    Optional<Path> centre = floor.centrePath();
+    if (path.isEmpty() || centre.isEmpty()) {
+      throw cutsThrough();
+    }
+    runs.add(
+        new GrooveStops(part, run, extent, tool, depth, cautions).cut(path.get(), centre.get()));
+    tolerance = Math.max(tolerance, floor.tolerance());
+    floor.cautions().stream().filter(c -> !cautions.contains(c)).forEach(cautions::add);
+  }
+
+  /** Behind the groove the part must stay in one piece. */
+  private void checkWood(GrooveFloor floor) {
+    Region wood = Region.of(Outline.of(part.contour().loop()));
+    if (!floor.edge().isOutside()) {
+      if (isThere(Overlay.difference(floor.region(), wood))) {
+        throw cutsThrough();
+      }
+      return;
+    }
+    Region behind = Overlay.intersection(floor.region(), wood);
+    if (behind.pieces().stream().filter(GrooveMaker::isThere).count() != 1) {
+      throw cutsThrough();
+    }
+    for (Cavity cavity : part.cavities()) {
+      Region hole = Region.of(Outline.of(cavity.contour().loop()));
+      if (cavity.kind() == Cavity.Kind.THROUGH
+          && isThere(Overlay.difference(hole, floor.region()))) {
+        cautions.add(
+            "The groove along the outside edge breaks into the opening " + cavity.name() + ".");
+      }
+    }
+  }
+
+  private static boolean isThere(Region region) {
+    return region.pieces().stream().anyMatch(GrooveMaker::isThere);
+  }
+
+  private static boolean isThere(Outline piece) {
+    return piece.area() > CRUMB_AREA;
+  }
+
+  private Problem cutsThrough() {
+    return new Problem(
+        Place.field(extent.edge()),
+        "a groove "
+            + Sentences.mm(depth)
+            + " deep cuts this part through; groove one side only, take a wider bearing or make"
+            + " the part wider");
+  }
+
+  private Groove groove() {
+    shallow.sort(Comparator.comparing(Groove.Shallow::at, Reach.ReadingOrder.FROM_LEFT));
+    List<Groove.Shallow> numbered = new ArrayList<>();
+    double least = depth;
+    for (Groove.Shallow place : shallow) {
+      numbered.add(
+          new Groove.Shallow(
+              numbered.size() + 1,
+              place.piece(),
+              place.at(),
+              place.lostDepth(),
+              place.depthLeft(),
+              place.insideRadius()));
+      least = Math.min(least, place.depthLeft());
+    }
+    return new Groove(tool, extent.edge(), depth, least, runs, numbered, tolerance, cautions);
   }
 }
