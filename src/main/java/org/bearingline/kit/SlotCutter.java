@@ -1,8 +1,6 @@
 package org.bearingline.kit;
 
 import java.util.Objects;
-import org.bearingline.length.Length;
-import org.bearingline.length.Units;
 import org.bearingline.problem.Place;
 import org.bearingline.problem.Problem;
 
@@ -23,11 +21,8 @@ public record SlotCutter(Cutter cutter, Follower.Bearing bearing, double thickne
     if (!(bearing.diameter() < cutter.diameter())) {
       throw new Problem(
           Place.field("bearing"),
-          "a "
-              + both(bearing.diameter())
-              + " bearing is no narrower than the "
-              + both(cutter.diameter())
-              + " slot cutter, which would cut no groove; choose a smaller bearing");
+          "a slot cutter on a bearing no narrower than itself cuts no groove; choose a smaller"
+              + " bearing");
     }
     if (!(thickness > 0) || !Double.isFinite(thickness)) {
       throw new Problem(
@@ -38,9 +33,5 @@ public record SlotCutter(Cutter cutter, Follower.Bearing bearing, double thickne
   /** mm from the edge that the bearing rides to the floor of the groove. */
   public double depth() {
     return cutter.radius() - bearing.radius();
-  }
-
-  private static String both(double mm) {
-    return Length.print(mm, Units.MM) + " (" + Length.print(mm, Units.INCH) + ")";
   }
 }

@@ -1,6 +1,7 @@
 package org.bearingline.routing;
 
 import java.util.Optional;
+import org.bearingline.length.Units;
 import org.bearingline.outline.Loop;
 import org.bearingline.part.Part;
 
@@ -23,12 +24,13 @@ public record FrameOpening(double width, double height, FrameEdge top, FrameEdge
    * @param topRail a part whose routed edge is the curve, between its shoulder lines; it is turned
    *     so that its wood lies above; empty for a straight rail
    * @param bottomRail likewise, turned so that its wood lies below
+   * @param units for the sentences
    * @throws org.bearingline.problem.Problem where a rail is not as long between its shoulders as
    *     the stiles stand apart, has no routed edge or several, or the rails' edges meet
    */
   public static FrameOpening of(
-      double width, double height, Optional<Part> topRail, Optional<Part> bottomRail) {
-    return FrameOpeningMaker.make(width, height, topRail, bottomRail);
+      double width, double height, Optional<Part> topRail, Optional<Part> bottomRail, Units units) {
+    return FrameOpeningMaker.make(width, height, topRail, bottomRail, units);
   }
 
   /** Its boundary, counter-clockwise from the left stile's foot. */

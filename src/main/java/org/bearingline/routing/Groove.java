@@ -2,6 +2,7 @@ package org.bearingline.routing;
 
 import java.util.List;
 import org.bearingline.kit.SlotCutter;
+import org.bearingline.length.Units;
 import org.bearingline.outline.Outline;
 import org.bearingline.outline.Point;
 import org.bearingline.part.Part;
@@ -63,12 +64,13 @@ public record Groove(
   /**
    * The groove with the bearing on the part's own routed edge.
    *
+   * @param units for the sentences
    * @throws org.bearingline.problem.Problem where the edge or side has nothing routed, the stops
    *     leave no groove, the groove cuts through the part, or a hollow is so tight that the cutter
    *     does not reach its edge at all
    */
-  public static Groove along(Part part, SlotCutter tool, GrooveExtent extent) {
-    return GrooveMaker.make(part, tool, extent, 0);
+  public static Groove along(Part part, SlotCutter tool, GrooveExtent extent, Units units) {
+    return GrooveMaker.make(part, tool, extent, 0, units);
   }
 
   /**
@@ -77,7 +79,7 @@ public record Groove(
    * Template#offset}. The groove is shallower or deeper by that.
    */
   public static Groove along(
-      Part part, SlotCutter tool, GrooveExtent extent, double templateOffset) {
-    return GrooveMaker.make(part, tool, extent, templateOffset);
+      Part part, SlotCutter tool, GrooveExtent extent, double templateOffset, Units units) {
+    return GrooveMaker.make(part, tool, extent, templateOffset, units);
   }
 }

@@ -4,6 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.bearingline.kit.SlotCutter;
+import org.bearingline.length.Length;
+import org.bearingline.length.Units;
 import org.bearingline.outline.Loop;
 import org.bearingline.outline.Outline;
 import org.bearingline.outline.Path;
@@ -24,25 +26,28 @@ final class GrooveFloor {
   private final RoutedEdge edge;
   private final SlotCutter tool;
   private final double templateOffset;
+  private final Units units;
   private final List<String> cautions = new ArrayList<>();
   private double tolerance;
   private Region centre;
   private Region floor;
 
-  private GrooveFloor(RoutedEdge edge, SlotCutter tool, double templateOffset) {
+  private GrooveFloor(RoutedEdge edge, SlotCutter tool, double templateOffset, Units units) {
+    this.units = units;
     this.edge = edge;
     this.tool = tool;
     this.templateOffset = templateOffset;
   }
 
-  static GrooveFloor of(GroovedRuns.Run run, String name, SlotCutter tool, double templateOffset) {
+  static GrooveFloor of(
+      GroovedRuns.Run run, String name, SlotCutter tool, double templateOffset, Units units) {
     double around = 2 * tool.cutter().diameter() + Math.abs(templateOffset);
     ExtendedEdge extended =
         run.cavity().isPresent()
             ? ExtendedEdge.ofCavity(run.contour(), around)
             : ExtendedEdge.ofOutside(run.contour(), around, around);
     RoutedEdge edge = new RoutedEdge(name, run.contour(), run.cavity(), extended);
-    GrooveFloor floor = new GrooveFloor(edge, tool, templateOffset);
+    GrooveFloor floor = new GrooveFloor(edge, tool, templateOffset, units);
     floor.work();
     return floor;
   }
@@ -89,7 +94,7 @@ final class GrooveFloor {
       throw new Problem(
           Place.field(edge.name()),
           "the slot cutter of "
-              + Sentences.mm(tool.cutter().diameter())
+              + Length.print(tool.cutter().diameter(), units)
               + " does not go into this opening; take a smaller one");
     }
     return new Region(reached);

@@ -5,6 +5,8 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import org.bearingline.kit.SlotCutter;
+import org.bearingline.length.Length;
+import org.bearingline.length.Units;
 import org.bearingline.outline.Outline;
 import org.bearingline.outline.Path;
 import org.bearingline.outline.Region;
@@ -28,12 +30,15 @@ final class GrooveMaker {
   private final GrooveExtent extent;
   private final double templateOffset;
   private final double depth;
+  private final Units units;
   private final List<GrooveRun> runs = new ArrayList<>();
   private final List<Groove.Shallow> shallow = new ArrayList<>();
   private final List<String> cautions = new ArrayList<>();
   private double tolerance;
 
-  private GrooveMaker(Part part, SlotCutter tool, GrooveExtent extent, double templateOffset) {
+  private GrooveMaker(
+      Part part, SlotCutter tool, GrooveExtent extent, double templateOffset, Units units) {
+    this.units = units;
     this.part = part;
     this.tool = tool;
     this.extent = extent;
@@ -41,15 +46,16 @@ final class GrooveMaker {
     this.depth = tool.depth() - templateOffset;
   }
 
-  static Groove make(Part part, SlotCutter tool, GrooveExtent extent, double templateOffset) {
-    GrooveMaker maker = new GrooveMaker(part, tool, extent, templateOffset);
+  static Groove make(
+      Part part, SlotCutter tool, GrooveExtent extent, double templateOffset, Units units) {
+    GrooveMaker maker = new GrooveMaker(part, tool, extent, templateOffset, units);
     if (maker.depth <= NO_DEPTH) {
       throw new Problem(
           Place.field("bearing"),
           "the template stands "
-              + Sentences.mm(templateOffset)
+              + Length.print(templateOffset, units)
               + " outside the edge and the cutter reaches "
-              + Sentences.mm(tool.depth())
+              + Length.print(tool.depth(), units)
               + " past it, so no groove is cut; ride the part's own edge or take a smaller bearing");
     }
     for (GroovedRuns.Run run : GroovedRuns.of(part, extent)) {
@@ -59,16 +65,17 @@ final class GrooveMaker {
   }
 
   private void add(GroovedRuns.Run run) {
-    GrooveFloor floor = GrooveFloor.of(run, extent.edge(), tool, templateOffset);
+    GrooveFloor floor = GrooveFloor.of(run, extent.edge(), tool, templateOffset, units);
     checkWood(floor);
-    shallow.addAll(GrooveShallows.of(floor, depth));
+    shallow.addAll(GrooveShallows.of(floor, depth, units));
     Optional<Path> path = floor.floorPath(depth);
     Optional<Path> centre = floor.centrePath();
     if (path.isEmpty() || centre.isEmpty()) {
       throw cutsThrough();
     }
     runs.add(
-        new GrooveStops(part, run, extent, tool, depth, cautions).cut(path.get(), centre.get()));
+        new GrooveStops(part, run, extent, tool, depth, cautions, units)
+            .cut(path.get(), centre.get()));
     tolerance = Math.max(tolerance, floor.tolerance());
     floor.cautions().stream().filter(c -> !cautions.contains(c)).forEach(cautions::add);
   }
@@ -108,7 +115,7 @@ final class GrooveMaker {
     return new Problem(
         Place.field(extent.edge()),
         "a groove "
-            + Sentences.mm(depth)
+            + Length.print(depth, units)
             + " deep cuts this part through; groove one side only, take a wider bearing or make"
             + " the part wider");
   }

@@ -3,6 +3,8 @@ package org.bearingline.routing;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import org.bearingline.length.Length;
+import org.bearingline.length.Units;
 import org.bearingline.outline.Loop;
 import org.bearingline.outline.Outline;
 import org.bearingline.outline.Point;
@@ -35,10 +37,12 @@ final class GrooveShallows {
 
   private final GrooveFloor floor;
   private final double depth;
+  private final Units units;
   private final RoutedEdge edge;
   private final NearestEdge floorEdge;
 
-  private GrooveShallows(GrooveFloor floor, double depth) {
+  private GrooveShallows(GrooveFloor floor, double depth, Units units) {
+    this.units = units;
     this.floor = floor;
     this.depth = depth;
     this.edge = floor.edge();
@@ -46,8 +50,8 @@ final class GrooveShallows {
   }
 
   /** The places, not yet numbered. */
-  static List<Groove.Shallow> of(GrooveFloor floor, double depth) {
-    return new GrooveShallows(floor, depth).places();
+  static List<Groove.Shallow> of(GrooveFloor floor, double depth, Units units) {
+    return new GrooveShallows(floor, depth, units).places();
   }
 
   private List<Groove.Shallow> places() {
@@ -100,23 +104,22 @@ final class GrooveShallows {
   private Problem notFollowed(Point at, double insideRadius) {
     String hollow =
         insideRadius > CRUMB_DEPTH
-            ? "the inside radius of " + Sentences.mm(insideRadius)
+            ? "the inside radius of " + Length.print(insideRadius, units)
             : "the sharp inside corner";
     String remedy =
         insideRadius > CRUMB_DEPTH
-            ? "take a bearing no wider than " + Sentences.mm(2 * insideRadius)
-            : "round the corner";
+            ? "take a bearing no wider than " + Length.printAtMost(2 * insideRadius, units)
+            : "round the corner or take a smaller bearing";
     return new Problem(
         Place.field(edge.name()),
         String.format(
             Locale.ROOT,
-            "the bearing of %s cannot follow %s near x %.1f, y %.1f mm: the slot cutter does not"
-                + " reach the edge there and the groove breaks off; %s, or cut that place by hand"
-                + " and stop the groove before it",
-            Sentences.mm(2 * floor.bearingRadius()),
+            "the bearing of %s cannot follow %s near x %s, y %s: the slot cutter does not reach the"
+                + " edge there and the groove breaks off; %s",
+            Length.print(2 * floor.bearingRadius(), units),
             hollow,
-            at.x(),
-            at.y(),
+            Length.print(at.x(), units),
+            Length.print(at.y(), units),
             remedy));
   }
 

@@ -4,6 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import org.bearingline.kit.SlotCutter;
+import org.bearingline.length.Length;
+import org.bearingline.length.Units;
 import org.bearingline.outline.Arc;
 import org.bearingline.outline.Outline;
 import org.bearingline.outline.Path;
@@ -32,6 +34,7 @@ final class GrooveStops {
   private final GrooveExtent extent;
   private final SlotCutter tool;
   private final double depth;
+  private final Units units;
   private final List<String> cautions;
 
   GrooveStops(
@@ -40,7 +43,9 @@ final class GrooveStops {
       GrooveExtent extent,
       SlotCutter tool,
       double depth,
-      List<String> cautions) {
+      List<String> cautions,
+      Units units) {
+    this.units = units;
     this.wood =
         run.cavity().isPresent()
             ? new Outline(part.contour().loop(), List.of(run.contour().loop()))
@@ -109,11 +114,11 @@ final class GrooveStops {
       throw new Problem(
           Place.field(extent.edge()),
           "stops "
-              + Sentences.mm(from)
+              + Length.print(from, units)
               + " and "
-              + Sentences.mm(back)
+              + Length.print(back, units)
               + " from the ends leave nothing of an edge "
-              + Sentences.mm(run.edge().length())
+              + Length.print(run.edge().length(), units)
               + " long; move them nearer to the ends");
     }
   }
@@ -142,11 +147,11 @@ final class GrooveStops {
           Place.field(extent.edge()),
           String.format(
               Locale.ROOT,
-              "the groove would stop in the corner near x %.1f, y %.1f mm, where its floor has no"
-                  + " full depth; move the stop by %s either way",
-              at.x(),
-              at.y(),
-              Sentences.mm(Math.ceil(depth))));
+              "the groove would stop in the corner near x %s, y %s, where its floor has no full"
+                  + " depth; move the stop by %s either way",
+              Length.print(at.x(), units),
+              Length.print(at.y(), units),
+              Length.printAtLeast(depth, units)));
     }
     return found;
   }
@@ -191,7 +196,7 @@ final class GrooveStops {
           "The stopped groove comes out at the "
               + end
               + " of the work: its round end runs on past the stop, which is only "
-              + Sentences.mm(wanted)
+              + Length.print(wanted, units)
               + " away from it.");
       return end.equals("start") ? 0 : run.edge().length();
     }

@@ -4,6 +4,7 @@ import java.util.Objects;
 import java.util.OptionalDouble;
 import org.bearingline.kit.SlotCutter;
 import org.bearingline.length.Length;
+import org.bearingline.length.Units;
 import org.bearingline.problem.Place;
 import org.bearingline.problem.Problem;
 import org.bearingline.wood.Cut;
@@ -26,6 +27,7 @@ import org.bearingline.wood.Species;
  * @param leastSeat least that must stay in the groove when the panel is driest
  * @param slotFit how much thinner than the slot the panel's edge is left
  * @param shoulderGap room between the tongue's shoulder and the frame's edge when dampest
+ * @param units for the sentences
  */
 public record PanelSettings(
     SlotCutter slot,
@@ -40,7 +42,8 @@ public record PanelSettings(
     OptionalDouble acrossGap,
     double leastSeat,
     double slotFit,
-    double shoulderGap) {
+    double shoulderGap,
+    Units units) {
 
   public PanelSettings {
     Objects.requireNonNull(slot);
@@ -49,6 +52,7 @@ public record PanelSettings(
     Objects.requireNonNull(range);
     Objects.requireNonNull(fibres);
     Objects.requireNonNull(acrossGap);
+    Objects.requireNonNull(units);
     check("thickness", thickness);
     check("gap along the fibres", alongGap);
     check("start gap", startGap);
@@ -70,7 +74,12 @@ public record PanelSettings(
 
   /** The usual choices, from the table of practice: flat-sawn with the fibres upright. */
   public static PanelSettings usual(
-      SlotCutter slot, Species species, double thickness, double moisture, MoistureRange range) {
+      SlotCutter slot,
+      Species species,
+      double thickness,
+      double moisture,
+      MoistureRange range,
+      Units units) {
     Practice practice = Practice.of("panel.tsv");
     return new PanelSettings(
         slot,
@@ -85,7 +94,8 @@ public record PanelSettings(
         OptionalDouble.empty(),
         practice.mm("least-seat"),
         practice.mm("slot-fit"),
-        practice.mm("shoulder-gap"));
+        practice.mm("shoulder-gap"),
+        units);
   }
 
   public PanelSettings withCut(Cut other) {
@@ -102,7 +112,8 @@ public record PanelSettings(
         acrossGap,
         leastSeat,
         slotFit,
-        shoulderGap);
+        shoulderGap,
+        units);
   }
 
   public PanelSettings withFibres(Fibres other) {
@@ -119,7 +130,8 @@ public record PanelSettings(
         acrossGap,
         leastSeat,
         slotFit,
-        shoulderGap);
+        shoulderGap,
+        units);
   }
 
   public PanelSettings withAlongGap(double mm) {
@@ -136,7 +148,8 @@ public record PanelSettings(
         acrossGap,
         leastSeat,
         slotFit,
-        shoulderGap);
+        shoulderGap,
+        units);
   }
 
   public PanelSettings withStartGap(double mm) {
@@ -153,7 +166,8 @@ public record PanelSettings(
         acrossGap,
         leastSeat,
         slotFit,
-        shoulderGap);
+        shoulderGap,
+        units);
   }
 
   public PanelSettings withAcrossGap(double mm) {
@@ -170,7 +184,8 @@ public record PanelSettings(
         OptionalDouble.of(mm),
         leastSeat,
         slotFit,
-        shoulderGap);
+        shoulderGap,
+        units);
   }
 
   public PanelSettings withLeastSeat(double mm) {
@@ -187,6 +202,7 @@ public record PanelSettings(
         acrossGap,
         mm,
         slotFit,
-        shoulderGap);
+        shoulderGap,
+        units);
   }
 }
