@@ -3,7 +3,6 @@ package org.bearingline.job;
 import java.util.ArrayList;
 import java.util.List;
 import org.bearingline.export.pdf.Card;
-import org.bearingline.kit.SpeedTable;
 import org.bearingline.length.Length;
 import org.bearingline.length.Units;
 import org.bearingline.routing.Leftover;
@@ -46,8 +45,6 @@ final class Cards {
       lines.add(template.title() + ": " + offset(template, units));
       lines.addAll(template.notes());
     }
-    SpeedTable.ceiling(result.settings().cutter().diameter())
-        .ifPresent(speed -> lines.add("Bit speed: no more than " + speed + " rev/min."));
     result
         .proof()
         .ifPresent(
@@ -72,7 +69,8 @@ final class Cards {
 
   private static Card.Section reach(RoutingResult result, Units units) {
     List<String> lines = new ArrayList<>();
-    lines.add(capital(ReachWords.largest(result.largestCutter(), units)));
+    StringBuilder said =
+        new StringBuilder(capital(ReachWords.largest(result.largestCutter(), units)));
     if (!result.bits().isEmpty()) {
       List<String> sizes = new ArrayList<>();
       for (var bit : result.bits()) {
@@ -81,12 +79,13 @@ final class Cards {
           sizes.add(size);
         }
       }
-      lines.add("Bits of the kit that leave nothing: " + String.join(", ", sizes) + ".");
+      said.append(" Of the kit: ").append(String.join(", ", sizes)).append('.');
     }
     if (result.reach().leftovers().isEmpty()) {
-      lines.add("This bit leaves nothing.");
+      lines.add(said + " This bit leaves nothing.");
       return Card.Section.of("Reach", lines);
     }
+    lines.add(said.toString());
     lines.add("Pare these by hand, or change to a thinner bit:");
     List<List<String>> rows = new ArrayList<>();
     rows.add(List.of("no.", "where", "depth", "inside radius"));
@@ -95,7 +94,7 @@ final class Cards {
           List.of(
               String.valueOf(leftover.number()),
               leftover.kind().word(),
-              Length.print(leftover.depth(), units),
+              Words.small(leftover.depth(), units),
               leftover.insideRadius() == 0
                   ? "sharp"
                   : Length.print(leftover.insideRadius(), units)));
@@ -147,7 +146,7 @@ final class Cards {
     }
     return Card.Section.of(
         "Depth of the passes",
-        List.of(String.join(", ", depths) + " below the face.", passes.rule()));
+        List.of(String.join(", ", depths) + " below the face. " + passes.rule()));
   }
 
   private static Card.Section measures(WorkedPart worked) {

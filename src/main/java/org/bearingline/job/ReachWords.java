@@ -83,7 +83,7 @@ final class ReachWords {
         + ", "
         + Length.print(leftover.at().y(), units)
         + "; depth "
-        + Length.print(leftover.depth(), units)
+        + Words.small(leftover.depth(), units)
         + "; area "
         + Length.printArea(leftover.area(), units)
         + "; "

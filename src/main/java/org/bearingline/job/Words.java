@@ -24,4 +24,10 @@ final class Words {
   static boolean isFlush(Cutter cutter, Follower follower) {
     return Math.abs(cutter.diameter() - follower.diameter()) < FLUSH;
   }
+
+  /** A small length, which must not be said to be nothing where it only rounds to nothing. */
+  static String small(double mm, Units units) {
+    double least = units == Units.INCH ? 25.4 / 64 : 0.01;
+    return mm > 0 && mm < least ? "under " + Length.print(least, units) : Length.print(mm, units);
+  }
 }

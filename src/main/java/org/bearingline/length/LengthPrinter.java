@@ -16,6 +16,7 @@ final class LengthPrinter {
 
   private static final double SIXTY_FOURTH = 25.4 / 64;
   private static final double HUNDREDTH = 0.01;
+  private static final double THOUSANDTH = 0.001;
 
   /** Slack of the bounds in steps, so that an exact limit is not moved by its last bits. */
   private static final double BOUND_SLACK = EXACT / SIXTY_FOURTH;
@@ -23,6 +24,14 @@ final class LengthPrinter {
   private LengthPrinter() {}
 
   static String nearest(double mm, Units units) {
+    requireFinite(mm);
+    if (units == Units.MM) {
+      // Eighths of an inch, such as 9.525 mm, come out whole in thousandths: no need to round.
+      double thousandths = half(mm / THOUSANDTH);
+      if (Math.abs(thousandths * THOUSANDTH - mm) <= EXACT) {
+        return trimmed(new BigDecimal(new BigDecimal(thousandths).toBigInteger(), 3)) + " mm";
+      }
+    }
     double steps = steps(mm, units, LengthPrinter::half);
     boolean exact = Math.abs(steps * step(units) - mm) <= EXACT;
     return (exact ? "" : ABOUT) + words(steps, units);

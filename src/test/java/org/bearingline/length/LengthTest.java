@@ -141,7 +141,8 @@ class LengthTest {
     "19.05, INCH, 3/4 in", "38.1, INCH, 1-1/2 in", "25.4, INCH, 1 in", "0, INCH, 0 in",
     "19, INCH, ≈ 3/4 in", "0.01, INCH, ≈ 0 in", "-38.1, INCH, -1-1/2 in", "1828.8, INCH, 72 in",
     "9.128125, INCH, 23/64 in", "19, MM, 19 mm", "19.05, MM, 19.05 mm", "9.128125, MM, ≈ 9.13 mm",
-    "2.5, MM, 2.5 mm", "-0.001, MM, ≈ 0 mm", "1000, MM, 1000 mm", "0.005, MM, ≈ 0.01 mm"
+    "2.5, MM, 2.5 mm", "-0.0012, MM, ≈ 0 mm", "1000, MM, 1000 mm", "0.0052, MM, ≈ 0.01 mm",
+    "9.525, MM, 9.525 mm", "15.875, MM, 15.875 mm", "-3.175, MM, -3.175 mm"
   })
   void prints(double mm, Units units, String words) {
     assertEquals(words, Length.print(mm, units));
