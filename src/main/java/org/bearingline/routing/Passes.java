@@ -30,21 +30,38 @@ public record Passes(double thickness, double perPass, List<Double> depths, Stri
   /** Equal passes through {@code thickness} mm, more than 0; {@code units} are the rule's. */
   public static Passes through(double thickness, Cutter cutter, Units units) {
     Practice practice = Practice.shipped();
-    double deepest = practice.mm("deepest-pass");
-    double share = practice.number("share-of-diameter") * cutter.diameter();
-    int count = (int) Math.min(MOST, Math.ceil(thickness / Math.min(deepest, share) - ROUNDING));
-    List<Double> depths = new ArrayList<>();
-    for (int i = 1; i <= count; i++) {
-      depths.add(i == count ? thickness : thickness * i / count);
-    }
+    List<Double> depths = equal(thickness, deepest(cutter));
     String rule =
         "Each pass takes no more than "
-            + Length.print(deepest, units)
+            + Length.print(practice.mm("deepest-pass"), units)
             + " ("
             + practice.source("deepest-pass")
             + ") nor half the bit's diameter ("
             + practice.source("share-of-diameter")
             + ").";
-    return new Passes(thickness, thickness / count, depths, rule);
+    return new Passes(thickness, thickness / depths.size(), depths, rule);
+  }
+
+  /** mm that one pass of this bit takes at most. */
+  public static double deepest(Cutter cutter) {
+    Practice practice = Practice.shipped();
+    return Math.min(
+        practice.mm("deepest-pass"), practice.number("share-of-diameter") * cutter.diameter());
+  }
+
+  /**
+   * The depths in mm after each of the fewest equal passes.
+   *
+   * @param thickness mm to cut through, more than 0
+   * @param deepest mm that a pass takes at most, more than 0
+   */
+  public static List<Double> equal(double thickness, double deepest) {
+    int count = (int) Math.min(MOST, Math.ceil(thickness / deepest - ROUNDING));
+    List<Double> depths = new ArrayList<>();
+    for (int i = 1; i < count; i++) {
+      depths.add(thickness * i / count);
+    }
+    depths.add(thickness);
+    return depths;
   }
 }
