@@ -1,6 +1,5 @@
 package org.bearingline.routing.operation;
 
-import java.util.Optional;
 import java.util.OptionalDouble;
 
 /**
@@ -16,16 +15,11 @@ import java.util.OptionalDouble;
  */
 public record EdgeGroove(
     Head head, Tooling tool, Target edge, Rides rides, double fromFace, double width, double into)
-    implements Operation {
+    implements Routed {
 
   @Override
   public String word() {
     return "groove";
-  }
-
-  @Override
-  public Optional<Tooling> tooling() {
-    return Optional.of(tool);
   }
 
   /** What the bearing of a slot cutter runs on. */
@@ -40,10 +34,5 @@ public record EdgeGroove(
   @Override
   public OptionalDouble depth() {
     return OptionalDouble.of(fromFace + width);
-  }
-
-  @Override
-  public Optional<Target> target() {
-    return Optional.of(edge);
   }
 }

@@ -1,6 +1,5 @@
 package org.bearingline.routing.operation;
 
-import java.util.Optional;
 import java.util.OptionalDouble;
 
 /**
@@ -13,20 +12,10 @@ import java.util.OptionalDouble;
  * @param depth mm; empty right through
  */
 public record EdgeOperation(Head head, Tooling tool, Target edge, OptionalDouble depth)
-    implements Operation {
+    implements Routed {
 
   @Override
   public String word() {
     return "edge";
-  }
-
-  @Override
-  public Optional<Tooling> tooling() {
-    return Optional.of(tool);
-  }
-
-  @Override
-  public Optional<Target> target() {
-    return Optional.of(edge);
   }
 }

@@ -1,8 +1,6 @@
 package org.bearingline.routing.operation;
 
 import java.util.List;
-import java.util.Optional;
-import java.util.OptionalDouble;
 
 /**
  * The 35 mm holes that take the cups of concealed hinges, with their screw holes.
@@ -10,7 +8,7 @@ import java.util.OptionalDouble;
  * @param head name and face
  * @param holes where to drill
  */
-public record HingeCups(Head head, List<Hole> holes) implements Operation {
+public record HingeCups(Head head, List<Hole> holes) implements Drilled {
 
   public HingeCups {
     holes = List.copyOf(holes);
@@ -19,28 +17,5 @@ public record HingeCups(Head head, List<Hole> holes) implements Operation {
   @Override
   public String word() {
     return "hinge cups";
-  }
-
-  @Override
-  public Optional<Tooling> tooling() {
-    return Optional.empty();
-  }
-
-  /** The deepest hole; empty where one goes through. */
-  @Override
-  public OptionalDouble depth() {
-    double deepest = 0;
-    for (Hole hole : holes) {
-      if (hole.depth().isEmpty()) {
-        return OptionalDouble.empty();
-      }
-      deepest = Math.max(deepest, hole.depth().getAsDouble());
-    }
-    return OptionalDouble.of(deepest);
-  }
-
-  @Override
-  public Optional<Target> target() {
-    return Optional.empty();
   }
 }

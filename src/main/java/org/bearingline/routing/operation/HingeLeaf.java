@@ -1,6 +1,5 @@
 package org.bearingline.routing.operation;
 
-import java.util.Optional;
 import java.util.OptionalDouble;
 
 /**
@@ -11,7 +10,7 @@ import java.util.OptionalDouble;
  * @param edge of the recess, its open side sawn
  * @param deep mm: the leaf's thickness
  */
-public record HingeLeaf(Head head, Tooling tool, Target edge, double deep) implements Operation {
+public record HingeLeaf(Head head, Tooling tool, Target edge, double deep) implements Hollow {
 
   @Override
   public String word() {
@@ -19,17 +18,7 @@ public record HingeLeaf(Head head, Tooling tool, Target edge, double deep) imple
   }
 
   @Override
-  public Optional<Tooling> tooling() {
-    return Optional.of(tool);
-  }
-
-  @Override
   public OptionalDouble depth() {
     return OptionalDouble.of(deep);
-  }
-
-  @Override
-  public Optional<Target> target() {
-    return Optional.of(edge);
   }
 }

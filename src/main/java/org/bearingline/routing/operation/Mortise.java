@@ -1,6 +1,5 @@
 package org.bearingline.routing.operation;
 
-import java.util.Optional;
 import java.util.OptionalDouble;
 
 /**
@@ -16,20 +15,10 @@ import java.util.OptionalDouble;
  */
 public record Mortise(
     Head head, Tooling tool, Target edge, double length, double width, OptionalDouble depth)
-    implements Operation {
+    implements Hollow {
 
   @Override
   public String word() {
     return "mortise";
-  }
-
-  @Override
-  public Optional<Tooling> tooling() {
-    return Optional.of(tool);
-  }
-
-  @Override
-  public Optional<Target> target() {
-    return Optional.of(edge);
   }
 }

@@ -4,21 +4,10 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.bearingline.problem.Place;
+import org.bearingline.problem.Problem;
 
 /** One thing done to a part with one tool from one face. */
-public sealed interface Operation
-    permits EdgeOperation,
-        EdgeGroove,
-        Recess,
-        ThroughOpening,
-        Ledge,
-        StoppedSlot,
-        Mortise,
-        HingeLeaf,
-        InlayPocket,
-        InlayPlug,
-        HingeCups,
-        Drilling {
+public sealed interface Operation permits Routed, Drilled {
 
   Head head();
 
@@ -47,7 +36,10 @@ public sealed interface Operation
   Optional<Target> target();
 
   /** What is drilled; empty for what is routed. */
-  default List<Hole> holes() {
-    return List.of();
+  List<Hole> holes();
+
+  /** A problem at the place where this operation is written. */
+  default Problem problem(String sentence) {
+    return new Problem(place(), sentence);
   }
 }

@@ -1,6 +1,5 @@
 package org.bearingline.routing.operation;
 
-import java.util.Optional;
 import java.util.OptionalDouble;
 
 /**
@@ -11,7 +10,7 @@ import java.util.OptionalDouble;
  * @param edge of the recess
  * @param deep mm, more than 0
  */
-public record Recess(Head head, Tooling tool, Target edge, double deep) implements Operation {
+public record Recess(Head head, Tooling tool, Target edge, double deep) implements Hollow {
 
   @Override
   public String word() {
@@ -19,17 +18,7 @@ public record Recess(Head head, Tooling tool, Target edge, double deep) implemen
   }
 
   @Override
-  public Optional<Tooling> tooling() {
-    return Optional.of(tool);
-  }
-
-  @Override
   public OptionalDouble depth() {
     return OptionalDouble.of(deep);
-  }
-
-  @Override
-  public Optional<Target> target() {
-    return Optional.of(edge);
   }
 }

@@ -1,6 +1,5 @@
 package org.bearingline.routing.operation;
 
-import java.util.Optional;
 import java.util.OptionalDouble;
 
 /**
@@ -14,7 +13,7 @@ import java.util.OptionalDouble;
  * @param deep mm, more than 0
  */
 public record StoppedSlot(Head head, Tooling tool, Target edge, double width, double deep)
-    implements Operation {
+    implements Hollow {
 
   @Override
   public String word() {
@@ -22,17 +21,7 @@ public record StoppedSlot(Head head, Tooling tool, Target edge, double width, do
   }
 
   @Override
-  public Optional<Tooling> tooling() {
-    return Optional.of(tool);
-  }
-
-  @Override
   public OptionalDouble depth() {
     return OptionalDouble.of(deep);
-  }
-
-  @Override
-  public Optional<Target> target() {
-    return Optional.of(edge);
   }
 }

@@ -1,6 +1,5 @@
 package org.bearingline.routing.operation;
 
-import java.util.Optional;
 import java.util.OptionalDouble;
 
 /**
@@ -10,7 +9,7 @@ import java.util.OptionalDouble;
  * @param tool the bit and its follower
  * @param edge of the opening
  */
-public record ThroughOpening(Head head, Tooling tool, Target edge) implements Operation {
+public record ThroughOpening(Head head, Tooling tool, Target edge) implements Hollow {
 
   @Override
   public String word() {
@@ -18,17 +17,7 @@ public record ThroughOpening(Head head, Tooling tool, Target edge) implements Op
   }
 
   @Override
-  public Optional<Tooling> tooling() {
-    return Optional.of(tool);
-  }
-
-  @Override
   public OptionalDouble depth() {
     return OptionalDouble.empty();
-  }
-
-  @Override
-  public Optional<Target> target() {
-    return Optional.of(edge);
   }
 }
