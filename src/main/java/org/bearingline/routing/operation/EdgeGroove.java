@@ -1,26 +1,30 @@
 package org.bearingline.routing.operation;
 
 import java.util.OptionalDouble;
+import org.bearingline.kit.SlotCutter;
+import org.bearingline.routing.GrooveExtent;
 
 /**
  * A groove along an edge, cut by a slot cutter that sinks r − R into the edge its bearing rides.
  *
  * @param head name and face
- * @param tool the bit and its follower
+ * @param cutter the slot cutter on its bearing
  * @param edge it runs along
+ * @param extent which stretch of the edge
  * @param rides what the bearing runs on
  * @param fromFace mm from the face to the near side of the groove
- * @param width of the groove, mm
- * @param into how deep it goes in from the edge, mm
+ * @param into mm the groove is to go in from the part's edge; empty for what cutter and bearing
+ *     give
  */
 public record EdgeGroove(
-    Head head, Tooling tool, Target edge, Rides rides, double fromFace, double width, double into)
+    Head head,
+    SlotCutter cutter,
+    Target edge,
+    GrooveExtent extent,
+    Rides rides,
+    double fromFace,
+    OptionalDouble into)
     implements Routed {
-
-  @Override
-  public String word() {
-    return "groove";
-  }
 
   /** What the bearing of a slot cutter runs on. */
   public enum Rides {
@@ -30,9 +34,19 @@ public record EdgeGroove(
     TEMPLATE
   }
 
+  @Override
+  public String word() {
+    return "groove";
+  }
+
+  @Override
+  public Tooling tool() {
+    return new Tooling(cutter.cutter(), OptionalDouble.of(cutter.thickness()), cutter.bearing());
+  }
+
   /** Down to the far side of the groove. */
   @Override
   public OptionalDouble depth() {
-    return OptionalDouble.of(fromFace + width);
+    return OptionalDouble.of(fromFace + cutter.thickness());
   }
 }

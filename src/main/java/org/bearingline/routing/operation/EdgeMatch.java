@@ -14,6 +14,9 @@ import org.bearingline.outline.Region;
  */
 final class EdgeMatch {
 
+  /** Edges of templates nearer than this, in mm, are one edge: rounding of the offsets. */
+  static final double SAME_EDGE = 1e-5;
+
   private static final double[] SHARES = {0, 0.13, 0.29, 0.5, 0.71, 0.87};
 
   private EdgeMatch() {}

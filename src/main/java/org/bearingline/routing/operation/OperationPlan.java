@@ -11,12 +11,14 @@ import org.bearingline.routing.RoutingSettings;
  * @param part the part
  * @param operations in the order they were given
  * @param templates numbered from 1
- * @param sentences what is shared and what is not, and why
+ * @param faces how the templates lie on both faces
+ * @param sentences what shares a template, what does not, and why
  */
 public record OperationPlan(
     Part part,
     List<PlannedOperation> operations,
     List<PlannedTemplate> templates,
+    FacePlan faces,
     List<String> sentences) {
 
   public OperationPlan {
@@ -26,7 +28,7 @@ public record OperationPlan(
   }
 
   /**
-   * The plan.
+   * The plan of a single part with the usual registration.
    *
    * @param settings of the stock and the plate; each operation brings its own bit and follower
    * @param kit whose tools are named where another would save a template
@@ -34,6 +36,12 @@ public record OperationPlan(
    */
   public static OperationPlan of(
       Part part, List<Operation> operations, RoutingSettings settings, Kit kit) {
-    throw new UnsupportedOperationException();
+    return of(part, operations, settings, kit, FaceWishes.NONE);
+  }
+
+  /** The plan with what the maker wishes of faces and hands. */
+  public static OperationPlan of(
+      Part part, List<Operation> operations, RoutingSettings settings, Kit kit, FaceWishes wishes) {
+    return new PlanMaker(part, operations, settings, kit, wishes).plan();
   }
 }

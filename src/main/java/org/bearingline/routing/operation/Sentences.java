@@ -1,8 +1,10 @@
 package org.bearingline.routing.operation;
 
 import java.util.List;
+import java.util.Locale;
 import org.bearingline.length.Length;
 import org.bearingline.length.Units;
+import org.bearingline.outline.Point;
 
 /** Turns of speech of this room. */
 final class Sentences {
@@ -22,7 +24,13 @@ final class Sentences {
         : String.join(", ", words.subList(0, last)) + " and " + words.get(last);
   }
 
-  static String sized(double diameter, String what) {
-    return mm(diameter) + " " + what;
+  /** A place on the part. */
+  static String at(Point p) {
+    return String.format(Locale.ROOT, "x %.0f mm, y %.0f mm", p.x(), p.y());
+  }
+
+  /** With a capital letter. */
+  static String started(String words) {
+    return words.substring(0, 1).toUpperCase(Locale.ROOT) + words.substring(1);
   }
 }

@@ -1,6 +1,9 @@
 package org.bearingline.routing.operation;
 
 import java.util.OptionalDouble;
+import org.bearingline.outline.Degrees;
+import org.bearingline.outline.Point;
+import org.bearingline.part.Contour;
 
 /**
  * A slot with round ends that stops short of the edges, no narrower than its bit: the edges of the
@@ -9,11 +12,27 @@ import java.util.OptionalDouble;
  * @param head name and face
  * @param tool the bit and its follower
  * @param edge of the slot
+ * @param length over all, mm
  * @param width between its sides, mm
  * @param deep mm, more than 0
  */
-public record StoppedSlot(Head head, Tooling tool, Target edge, double width, double deep)
+public record StoppedSlot(
+    Head head, Tooling tool, Target edge, double length, double width, double deep)
     implements Hollow {
+
+  public StoppedSlot {
+    BitFits.check(head, "slot", width, tool);
+  }
+
+  /** A slot by the centres of its round ends, two different points. */
+  public static StoppedSlot between(
+      Head head, Tooling tool, Point from, Point to, double width, double deep) {
+    double tilt = Degrees.of(to.minus(from));
+    double length = from.distanceTo(to) + width;
+    Contour contour =
+        Contour.routed(RoundedBox.of(from.towards(to, 0.5), length, width, width / 2, tilt));
+    return new StoppedSlot(head, tool, Target.opening(head.name(), contour), length, width, deep);
+  }
 
   @Override
   public String word() {

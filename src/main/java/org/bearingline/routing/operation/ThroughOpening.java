@@ -11,6 +11,12 @@ import java.util.OptionalDouble;
  */
 public record ThroughOpening(Head head, Tooling tool, Target edge) implements Hollow {
 
+  /** The opening that leaves a ledge of even width; refused where the ledge takes all of it. */
+  public static ThroughOpening inside(Head head, Tooling tool, Target ledge, double width) {
+    return new ThroughOpening(
+        head, tool, Target.opening(head.name(), Rim.inside(head, ledge, width)));
+  }
+
   @Override
   public String word() {
     return "through opening";

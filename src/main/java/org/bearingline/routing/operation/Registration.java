@@ -1,0 +1,51 @@
+package org.bearingline.routing.operation;
+
+import java.util.List;
+import org.bearingline.outline.Path;
+import org.bearingline.outline.Point;
+import org.bearingline.part.Mark;
+
+/** What locates a template on face A and on face B alike. */
+public sealed interface Registration {
+
+  /** What to do, for the maker. */
+  List<String> sentences();
+
+  /**
+   * Two holes drilled square through template and work, for pins.
+   *
+   * @param centres two points as seen from face A
+   * @param diameter mm
+   */
+  record Pins(List<Point> centres, double diameter, List<String> sentences)
+      implements Registration {
+    public Pins {
+      centres = List.copyOf(centres);
+      sentences = List.copyOf(sentences);
+    }
+  }
+
+  /**
+   * Sawn edges against which stops on the template bear.
+   *
+   * @param lines the sawn edges
+   */
+  record Stops(List<Path> lines, List<String> sentences) implements Registration {
+    public Stops {
+      lines = List.copyOf(lines);
+      sentences = List.copyOf(sentences);
+    }
+  }
+
+  /**
+   * Centre lines drawn on both faces and on the template.
+   *
+   * @param lines one or two
+   */
+  record Lines(List<Mark.CentreLine> lines, List<String> sentences) implements Registration {
+    public Lines {
+      lines = List.copyOf(lines);
+      sentences = List.copyOf(sentences);
+    }
+  }
+}
