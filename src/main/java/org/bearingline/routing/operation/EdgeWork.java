@@ -82,7 +82,8 @@ record EdgeWork(Routed operation, Tooling tool, RoutingResult result, Loop edge)
         s.minimumWidth(),
         operation.depth().isPresent()
             ? OptionalDouble.of(operation.depth().getAsDouble())
-            : s.thickness());
+            : s.thickness(),
+        s.units());
   }
 
   boolean isOutside() {

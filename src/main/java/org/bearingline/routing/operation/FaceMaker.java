@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.TreeSet;
+import org.bearingline.length.Units;
 import org.bearingline.outline.Outline;
 import org.bearingline.part.Mark;
 import org.bearingline.part.Part;
@@ -27,10 +28,10 @@ final class FaceMaker {
     return symmetryAxis.orElseGet(() -> Symmetry.axes(part).get(0));
   }
 
-  FacePlan plan(List<Outline> plates) {
+  FacePlan plan(List<Outline> plates, Units units) {
     boolean symmetrical = symmetryAxis.isPresent();
     Registration registration =
-        new Registering(part, plates, axis(), symmetrical).chosen(wishes.register());
+        new Registering(part, plates, axis(), symmetrical, units).chosen(wishes.register());
     List<String> sentences = new ArrayList<>();
     if (worksB()) {
       sentences.addAll(registration.sentences());

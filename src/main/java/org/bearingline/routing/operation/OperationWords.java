@@ -2,13 +2,15 @@ package org.bearingline.routing.operation;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.bearingline.length.Length;
+import org.bearingline.length.Units;
 
 /** What to know of one operation at the bench. */
 final class OperationWords {
 
   private OperationWords() {}
 
-  static List<String> of(Operation operation) {
+  static List<String> of(Operation operation, Units units) {
     List<String> sentences = new ArrayList<>();
     if (operation instanceof EdgeGroove groove && groove.rides() == EdgeGroove.Rides.WORK) {
       sentences.add(
@@ -19,10 +21,10 @@ final class OperationWords {
       sentences.add("Drill and saw inside the line first, then rout to it along the template.");
     }
     if (operation instanceof Mortise mortise) {
-      sentences.add(slot("mortise", mortise.length(), mortise.width(), mortise.tool()));
+      sentences.add(slot("mortise", mortise.length(), mortise.width(), mortise.tool(), units));
     }
     if (operation instanceof StoppedSlot slot) {
-      sentences.add(slot("slot", slot.length(), slot.width(), slot.tool()));
+      sentences.add(slot("slot", slot.length(), slot.width(), slot.tool(), units));
     }
     if (operation instanceof InlayPlug plug) {
       sentences.add(
@@ -36,16 +38,16 @@ final class OperationWords {
     return sentences;
   }
 
-  private static String slot(String what, double length, double width, Tooling tool) {
+  private static String slot(String what, double length, double width, Tooling tool, Units units) {
     double grown = 2 * tool.wider();
-    String size = Sentences.mm(length + grown) + " × " + Sentences.mm(width + grown);
+    String size = Length.print(length + grown, units) + " × " + Length.print(width + grown, units);
     if (Math.abs(grown) < 1e-6) {
       return "The opening of the template is as large as the " + what + ": " + size + ".";
     }
     return "The opening of the template is "
         + size
         + ", "
-        + Sentences.mm(Math.abs(grown) / 2)
+        + Length.print(Math.abs(grown) / 2, units)
         + (grown > 0 ? " outside the " : " inside the ")
         + what
         + " all round.";

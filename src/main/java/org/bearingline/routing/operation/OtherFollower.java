@@ -5,6 +5,8 @@ import org.bearingline.kit.Bit;
 import org.bearingline.kit.Follower;
 import org.bearingline.kit.Kit;
 import org.bearingline.kit.Pairing;
+import org.bearingline.length.Length;
+import org.bearingline.length.Units;
 import org.bearingline.outline.Loop;
 import org.bearingline.outline.Point;
 import org.bearingline.part.Contour;
@@ -22,9 +24,11 @@ final class OtherFollower {
   private static final double SAME = 0.02;
 
   private final Kit kit;
+  private final Units units;
 
-  OtherFollower(Kit kit) {
+  OtherFollower(Kit kit, Units units) {
     this.kit = kit;
+    this.units = units;
   }
 
   /** The follower that would do; empty where no follower makes the cut from that edge. */
@@ -87,18 +91,18 @@ final class OtherFollower {
                     + " has none, but its "
                     + sized(tool.follower())
                     + " with a "
-                    + Sentences.mm(tool.cutter().diameter())
+                    + Length.print(tool.cutter().diameter(), units)
                     + " bit does the same.")
         .orElse(wanted + " has none.");
   }
 
-  private static String sized(Follower follower) {
-    return Sentences.mm(follower.diameter()) + " " + follower.kind();
+  private String sized(Follower follower) {
+    return Length.print(follower.diameter(), units) + " " + follower.kind();
   }
 
-  private static String bit(EdgeWork work) {
+  private String bit(EdgeWork work) {
     Routed operation = work.operation();
-    return Sentences.mm(operation.tool().cutter().diameter())
+    return Length.print(operation.tool().cutter().diameter(), units)
         + (operation instanceof EdgeGroove ? " slot cutter" : " bit");
   }
 

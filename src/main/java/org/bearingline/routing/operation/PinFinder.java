@@ -4,6 +4,8 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import org.bearingline.length.Length;
+import org.bearingline.length.Units;
 import org.bearingline.outline.Line;
 import org.bearingline.outline.Outline;
 import org.bearingline.outline.Point;
@@ -26,16 +28,19 @@ final class PinFinder {
   private final Part part;
   private final List<Outline> plates;
   private final Optional<Similarity> lopsided;
+  private final Units units;
   private final Facts facts = Facts.shipped();
 
   /**
    * @param lopsided the mirror in which the pins had better not be their own image, so that a plate
    *     fits one side up only; empty for a symmetrical part
+   * @param units for the sentences
    */
-  PinFinder(Part part, List<Outline> plates, Optional<Similarity> lopsided) {
+  PinFinder(Part part, List<Outline> plates, Optional<Similarity> lopsided, Units units) {
     this.part = part;
     this.plates = plates;
     this.lopsided = lopsided;
+    this.units = units;
   }
 
   /** Two of the part's own holes of one diameter. */
@@ -60,7 +65,7 @@ final class PinFinder {
                 first.diameter(),
                 List.of(
                     "Drill two of the part's own "
-                        + Sentences.mm(first.diameter())
+                        + Length.print(first.diameter(), units)
                         + " holes right through first, square to the face, and through every"
                         + " template: pins in them locate the templates on both faces.")));
       }
@@ -110,13 +115,13 @@ final class PinFinder {
     }
     return List.of(
         "Leave the work "
-            + Sentences.mm(behind + radius + facts.mm("pin-waste"))
+            + Length.print(behind + radius + facts.mm("pin-waste"), units)
             + " wider beyond its "
             + Sentences.list(sides)
             + (sides.size() == 1 ? " edge" : " edges")
             + " until both faces are worked, and saw to the line last.",
         "Drill the two "
-            + Sentences.mm(2 * radius)
+            + Length.print(2 * radius, units)
             + " pin holes square through every template and through that waste: pins in them locate"
             + " the templates on both faces.");
   }

@@ -52,7 +52,8 @@ final class PlanMaker {
     TemplateMaker templates = new TemplateMaker(operations, shared.plates(), faces.axis(), wishes);
     List<PlannedTemplate> made = templates.made();
     FacePlan facePlan =
-        faces.plan(made.stream().map(planned -> planned.template().plate()).toList());
+        faces.plan(
+            made.stream().map(planned -> planned.template().plate()).toList(), settings.units());
     List<String> sentences = new ArrayList<>(shared.sentences());
     sentences.addAll(templates.unmarked());
     return new OperationPlan(part, planned(shared.plates()), made, facePlan, sentences);
@@ -134,7 +135,7 @@ final class PlanMaker {
         operation instanceof EdgeGroove ? Optional.empty() : work.map(EdgeWork::result),
         made,
         operation instanceof EdgeGroove groove ? Optional.of(groove(groove)) : Optional.empty(),
-        OperationWords.of(operation));
+        OperationWords.of(operation, settings.units()));
   }
 
   private static Region made(Operation operation, PlateEdge edge) {
@@ -149,9 +150,13 @@ final class PlanMaker {
   private Groove groove(EdgeGroove groove) {
     try {
       return groove.rides() == EdgeGroove.Rides.WORK
-          ? Groove.along(part, groove.cutter(), groove.extent())
+          ? Groove.along(part, groove.cutter(), groove.extent(), settings.units())
           : Groove.along(
-              part, groove.cutter(), groove.extent(), groove.cutter().depth() - into(groove));
+              part,
+              groove.cutter(),
+              groove.extent(),
+              groove.cutter().depth() - into(groove),
+              settings.units());
     } catch (Problem refused) {
       throw EdgeWork.located(groove, refused);
     }

@@ -3,6 +3,8 @@ package org.bearingline.routing.operation;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.bearingline.length.Length;
+import org.bearingline.length.Units;
 import org.bearingline.outline.Loop;
 
 /** A plate while edges are put into it: its own outer edge, worked along or not, and openings. */
@@ -10,14 +12,17 @@ final class PlateDraft {
 
   private final Loop outer;
   private final double bridge;
+  private final Units units;
   private final List<PlateEdge> edges = new ArrayList<>();
 
   /**
    * @param bridge mm of plate to be left between two edges
+   * @param units for the sentences
    */
-  PlateDraft(Loop outer, double bridge) {
+  PlateDraft(Loop outer, double bridge, Units units) {
     this.outer = outer;
     this.bridge = bridge;
+    this.units = units;
   }
 
   Loop outer() {
@@ -47,7 +52,9 @@ final class PlateDraft {
     double rim = Clear.between(opening, outer);
     if (rim < bridge) {
       return Optional.of(
-          "only " + Sentences.mm(rim) + " of plate would stay between it and the plate's edge");
+          "only "
+              + Length.print(rim, units)
+              + " of plate would stay between it and the plate's edge");
     }
     for (PlateEdge other : edges) {
       if (!other.isOutside()) {
@@ -70,7 +77,7 @@ final class PlateDraft {
     return between < bridge
         ? Optional.of(
             "only "
-                + Sentences.mm(between)
+                + Length.print(between, units)
                 + " of plate would stay between it and the opening of "
                 + name)
         : Optional.empty();

@@ -3,6 +3,7 @@ package org.bearingline.routing.operation;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.bearingline.length.Units;
 import org.bearingline.outline.Line;
 import org.bearingline.outline.Outline;
 import org.bearingline.outline.Path;
@@ -18,12 +19,16 @@ final class Registering {
   private final Mark.CentreLine axis;
   private final PinFinder pins;
 
-  Registering(Part part, List<Outline> plates, Mark.CentreLine axis, boolean symmetrical) {
+  Registering(
+      Part part, List<Outline> plates, Mark.CentreLine axis, boolean symmetrical, Units units) {
     this.part = part;
     this.axis = axis;
     this.pins =
         new PinFinder(
-            part, plates, symmetrical ? Optional.empty() : Optional.of(Symmetry.mirror(axis)));
+            part,
+            plates,
+            symmetrical ? Optional.empty() : Optional.of(Symmetry.mirror(axis)),
+            units);
   }
 
   /** What the maker asked for, else own holes, else sawn edges, else centre lines. */

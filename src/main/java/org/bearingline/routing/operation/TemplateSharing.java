@@ -4,6 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.bearingline.kit.Kit;
+import org.bearingline.length.Length;
+import org.bearingline.length.Units;
 import org.bearingline.outline.Bounds;
 import org.bearingline.outline.Loop;
 import org.bearingline.part.Part;
@@ -18,6 +20,7 @@ final class TemplateSharing {
 
   private final Part part;
   private final RoutingSettings settings;
+  private final Units units;
   private final OtherFollower other;
   private final List<PlateDraft> plates = new ArrayList<>();
   private final List<String> sentences = new ArrayList<>();
@@ -26,7 +29,8 @@ final class TemplateSharing {
   private TemplateSharing(Part part, List<EdgeWork> works, RoutingSettings settings, Kit kit) {
     this.part = part;
     this.settings = settings;
-    this.other = new OtherFollower(kit);
+    this.units = settings.units();
+    this.other = new OtherFollower(kit, units);
     this.blank = blank(works);
   }
 
@@ -83,7 +87,7 @@ final class TemplateSharing {
   private String elsewhere(EdgeWork work) {
     double further = plates.get(0).edges().get(0).first().tool().wider() - work.tool().wider();
     return "the edge would have to lie "
-        + Sentences.mm(Math.abs(further))
+        + Length.print(Math.abs(further), units)
         + (further > 0 ? " further out" : " further in");
   }
 
@@ -108,7 +112,7 @@ final class TemplateSharing {
         }
       }
     }
-    PlateDraft plate = new PlateDraft(outer, settings.minimumWidth());
+    PlateDraft plate = new PlateDraft(outer, settings.minimumWidth(), units);
     plates.add(plate);
     plate.put(work);
     if (plates.size() > 1) {
