@@ -1,5 +1,6 @@
 package org.bearingline.cutlist;
 
+import java.util.ArrayList;
 import java.util.List;
 import org.bearingline.length.Units;
 
@@ -25,13 +26,27 @@ public record CutList(
     sentences = List.copyOf(sentences);
   }
 
+  /** The blanks of these parts and of their templates. */
   public static CutList of(List<Ordered> ordered, Units units) {
-    throw new UnsupportedOperationException("being written");
+    List<Blank> parts = new ArrayList<>();
+    List<Blank> templates = new ArrayList<>();
+    for (Ordered one : ordered) {
+      parts.add(BlankSizes.ofPart(one));
+      templates.addAll(BlankSizes.ofTemplates(one));
+    }
+    Amount partAmount = Amount.of(parts);
+    Amount templateAmount = Amount.of(templates);
+    return new CutList(
+        parts,
+        templates,
+        partAmount,
+        templateAmount,
+        AmountWords.sentences(partAmount, templateAmount, units));
   }
 
   /** Parts, then templates. */
   public List<Blank> all() {
-    List<Blank> all = new java.util.ArrayList<>(parts);
+    List<Blank> all = new ArrayList<>(parts);
     all.addAll(templates);
     return all;
   }

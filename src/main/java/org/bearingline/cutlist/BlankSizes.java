@@ -1,0 +1,62 @@
+package org.bearingline.cutlist;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.OptionalDouble;
+import org.bearingline.outline.Bounds;
+import org.bearingline.outline.Point;
+import org.bearingline.outline.Similarity;
+import org.bearingline.part.Part;
+import org.bearingline.routing.RoutingResult;
+import org.bearingline.routing.Template;
+
+/** The blank of a part: its box with wood for the bit to take on routed sides. */
+final class BlankSizes {
+
+  private BlankSizes() {}
+
+  static Blank ofPart(Ordered ordered) {
+    RoutingResult result = ordered.result();
+    Part part = result.part();
+    Bounds box = BlankBox.of(part.contour().transformed(alongGrain(ordered)), allowance(ordered));
+    return new Blank(
+        part.name(),
+        Purpose.PART,
+        box.width(),
+        box.height(),
+        result.settings().thickness(),
+        ordered.material(),
+        ordered.quantity(),
+        !ordered.grainMatters());
+  }
+
+  private static double allowance(Ordered ordered) {
+    return ordered.result().settings().allowance();
+  }
+
+  /** Turns the part so that its fibres run along x. */
+  private static Similarity alongGrain(Ordered ordered) {
+    return Similarity.rotation(-ordered.grainDegrees(), Point.ORIGIN);
+  }
+
+  /** One blank for each plate: its own box, for plates are made to their line. */
+  static List<Blank> ofTemplates(Ordered ordered) {
+    List<Blank> blanks = new ArrayList<>();
+    for (Template template : ordered.result().templates()) {
+      Bounds box = template.plate().bounds();
+      double longer = Math.max(box.width(), box.height());
+      double shorter = Math.min(box.width(), box.height());
+      blanks.add(
+          new Blank(
+              ordered.result().part().name() + ", " + template.title(),
+              Purpose.TEMPLATE,
+              longer,
+              shorter,
+              OptionalDouble.empty(),
+              ordered.templateMaterial(),
+              1,
+              true));
+    }
+    return blanks;
+  }
+}
