@@ -36,6 +36,11 @@ final class BitmapRouter {
     return dots;
   }
 
+  /** The place of a dot of the arrays. */
+  Point at(int index) {
+    return at(index % columns, index / columns);
+  }
+
   Point at(int column, int row) {
     return new Point(box.minX() + (column + 0.5) * pitch, box.minY() + (row + 0.5) * pitch);
   }
