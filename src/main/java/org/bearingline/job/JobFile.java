@@ -55,7 +55,10 @@ record JobFile(String name, Wishes general, List<Entry> parts) {
           "saw-blade",
           "run-out",
           "kerf",
-          "paper");
+          "paper",
+          "operations",
+          "pair",
+          "register");
 
   private static final Pattern FILE_NAME = Pattern.compile("[a-z0-9]+(-[a-z0-9]+)*");
 
@@ -66,9 +69,16 @@ record JobFile(String name, Wishes general, List<Entry> parts) {
    * @param source a shape's name or a shape file, as written
    * @param quantity how many
    * @param wishes what the part says for itself
+   * @param operations what the part says of operations, faces and hands
    * @param node where it stands
    */
-  record Entry(String name, String source, int quantity, Wishes wishes, YamlNode node) {}
+  record Entry(
+      String name,
+      String source,
+      int quantity,
+      Wishes wishes,
+      OperationFile operations,
+      YamlNode node) {}
 
   /** Whether the file's top says that it is a job and not a shape. */
   static boolean isOne(YamlNode top) {
@@ -118,17 +128,28 @@ record JobFile(String name, Wishes general, List<Entry> parts) {
     Wishes wishes =
         wishes(
             node, measures, Optional.empty(), length(node, "thickness", units), Optional.empty());
-    return new Entry(name.text(), node.field("shape").text(), quantity(node), wishes, node);
+    OperationFile operations = OperationFile.in(node, units);
+    return new Entry(
+        name.text(),
+        node.field("shape").text(),
+        quantity(node, operations),
+        wishes,
+        operations,
+        node);
   }
 
-  private static int quantity(YamlNode node) {
+  private static int quantity(YamlNode node, OperationFile operations) {
+    int least = operations.faces().pair().isPresent() ? 2 : 1;
     Optional<YamlNode> written = node.optional("quantity");
     if (written.isEmpty()) {
-      return 1;
+      return least;
     }
     try {
       int count = Integer.parseInt(written.get().text());
       if (count >= 1 && count <= 1000) {
+        if (count % least != 0) {
+          throw written.get().problem("left and right pieces come in pairs; give an even quantity");
+        }
         return count;
       }
     } catch (NumberFormatException notWhole) {

@@ -10,12 +10,15 @@ import org.bearingline.shape.MeasuredShape;
  * @param quantity how many, 1 or more
  * @param shape what it looks like
  * @param wishes tool, stock and paper, the job's and the command's already worked in
+ * @param operations what a job file says of operations, faces and hands
  */
-record PartOrder(String name, int quantity, MeasuredShape shape, Wishes wishes) {
+record PartOrder(
+    String name, int quantity, MeasuredShape shape, Wishes wishes, OperationFile operations) {
 
   PartOrder {
     Objects.requireNonNull(name);
     Objects.requireNonNull(shape);
+    Objects.requireNonNull(operations);
     if (quantity < 1) {
       throw new IllegalArgumentException("a part is made at least once");
     }

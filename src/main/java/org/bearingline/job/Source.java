@@ -51,7 +51,12 @@ final class Source {
     for (JobFile.Entry entry : job.parts()) {
       Wishes merged = wishes.over(entry.wishes().over(job.general()));
       orders.add(
-          new PartOrder(entry.name(), entry.quantity(), measured(entry, folder, merged), merged));
+          new PartOrder(
+              entry.name(),
+              entry.quantity(),
+              measured(entry, folder, merged),
+              merged,
+              entry.operations()));
     }
     return orders;
   }
@@ -84,7 +89,11 @@ final class Source {
 
   private static PartOrder order(CheckedShape shape, Wishes wishes) {
     return new PartOrder(
-        shape.name(), 1, shape.measured(wishes.measures(), wishes.units()), wishes);
+        shape.name(),
+        1,
+        shape.measured(wishes.measures(), wishes.units()),
+        wishes,
+        OperationFile.NONE);
   }
 
   /** A source is a file where it looks like a path; a bare word is a shape's name. */

@@ -13,6 +13,11 @@ final class Words {
 
   private Words() {}
 
+  /** In inches with millimetres beside them, for sentences of refusal. */
+  static String both(double mm) {
+    return Length.print(mm, Units.INCH) + " (" + Length.print(mm, Units.MM) + ")";
+  }
+
   static String tool(Cutter cutter, Follower follower, Units units) {
     String bit = Length.print(cutter.diameter(), units) + " bit";
     if (isFlush(cutter, follower)) {

@@ -11,7 +11,9 @@ import org.bearingline.length.Units;
 import org.bearingline.problem.NearestName;
 import org.bearingline.problem.Place;
 import org.bearingline.problem.Problem;
+import org.bearingline.shape.formula.Dimension;
 import org.bearingline.shape.formula.Formula;
+import org.bearingline.shape.formula.Scope;
 import org.bearingline.shape.formula.Values;
 
 /** A shape whose file has been understood: every name known, every expression of one kind. */
@@ -87,6 +89,13 @@ public final class CheckedShape {
     }
     Values all = derivation.knowing(derived.keySet());
     return new MeasuredShape(this, plan, all, written);
+  }
+
+  Scope scope(Optional<Units> bareUnits) {
+    Map<String, Dimension> names = new LinkedHashMap<>();
+    measures.forEach(measure -> names.put(measure.name(), measure.kind().dimension()));
+    derived.forEach((one, formula) -> names.put(one, formula.dimension()));
+    return new Scope(names, words(), bareUnits);
   }
 
   private List<String> words() {

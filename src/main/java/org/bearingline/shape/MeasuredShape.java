@@ -5,11 +5,14 @@ import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import org.bearingline.length.Units;
 import org.bearingline.part.Cavity;
 import org.bearingline.part.Contour;
 import org.bearingline.part.Mark;
 import org.bearingline.part.Part;
 import org.bearingline.shape.figure.PartCheck;
+import org.bearingline.shape.formula.Scope;
 import org.bearingline.shape.formula.Values;
 import org.bearingline.shape.step.Outlines;
 import org.bearingline.shape.step.Pen;
@@ -38,6 +41,20 @@ public final class MeasuredShape {
     List<Mark> marks = new ArrayList<>();
     plan.marks().forEach(values, (mark, inner) -> marks.add(mark.drawn(inner)));
     return new Part(shape.name(), shape.about(), edge, cavities, marks, plan.notes());
+  }
+
+  /**
+   * What an expression beside the shape may name: its measures and derived values.
+   *
+   * @param bareUnits the units of a bare length; empty to refuse one
+   */
+  public Scope scope(Optional<Units> bareUnits) {
+    return shape.scope(bareUnits);
+  }
+
+  /** The values of everything in {@link #scope}. */
+  public Values named() {
+    return values;
   }
 
   /** Each measure that is no choice, in the file's order: mm, degrees, or a number. */

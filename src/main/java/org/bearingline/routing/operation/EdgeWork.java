@@ -63,7 +63,8 @@ record EdgeWork(Routed operation, Tooling tool, RoutingResult result, Loop edge)
     return new Part(operation.name(), part.about(), around, cavities, List.of(), List.of());
   }
 
-  private static Cavity cavity(Routed operation) {
+  /** What an operation takes out of the part. */
+  static Cavity cavity(Routed operation) {
     Cavity.Kind kind =
         operation.depth().isEmpty()
             ? Cavity.Kind.THROUGH

@@ -3,6 +3,7 @@ package org.bearingline.routing.operation;
 import java.util.List;
 import org.bearingline.kit.Kit;
 import org.bearingline.part.Part;
+import org.bearingline.routing.RoutingResult;
 import org.bearingline.routing.RoutingSettings;
 
 /**
@@ -43,5 +44,13 @@ public record OperationPlan(
   public static OperationPlan of(
       Part part, List<Operation> operations, RoutingSettings settings, Kit kit, FaceWishes wishes) {
     return new PlanMaker(part, operations, settings, kit, wishes).plan();
+  }
+
+  /**
+   * All operations as one result for the whole part, as seen from face A: for a single drawing and
+   * for figures of the whole. Its cutter and follower are those of the first routed operation.
+   */
+  public RoutingResult asOne(RoutingSettings settings, Kit kit) {
+    return new WholePart(this).result(settings, kit);
   }
 }

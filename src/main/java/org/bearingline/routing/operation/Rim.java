@@ -13,7 +13,7 @@ import org.bearingline.problem.Problem;
  * A rim of even width between an opening and the ledge round it: ledge = opening ⊕ D(w), opening =
  * ledge ⊖ D(w).
  */
-final class Rim {
+public final class Rim {
 
   /** The widest rim is found to this, in mm. */
   private static final double FOUND_TO = 0.01;
@@ -23,7 +23,7 @@ final class Rim {
   private Rim() {}
 
   /** The edge of the ledge round an opening; refused where it leaves the part. */
-  static Contour around(Head head, Part part, Target opening, double width) {
+  public static Contour around(Head head, Part part, Target opening, double width) {
     Region inner = region(opening);
     Region wood = Region.of(Outline.of(part.contour().loop()));
     Region outer = Morphology.dilate(inner, width).region();
@@ -51,7 +51,7 @@ final class Rim {
   }
 
   /** The edge of the opening inside a ledge; refused where nothing, or no one opening, is left. */
-  static Contour inside(Head head, Target ledge, double width) {
+  public static Contour inside(Head head, Target ledge, double width) {
     Region outer = region(ledge);
     Region inner = Morphology.erode(outer, width).region();
     if (inner.pieces().size() != 1) {

@@ -4,6 +4,7 @@ import java.util.OptionalDouble;
 import org.bearingline.outline.Degrees;
 import org.bearingline.outline.Point;
 import org.bearingline.part.Contour;
+import org.bearingline.problem.Problem;
 
 /**
  * A slot with round ends that stops short of the edges, no narrower than its bit: the edges of the
@@ -27,11 +28,22 @@ public record StoppedSlot(
   /** A slot by the centres of its round ends, two different points. */
   public static StoppedSlot between(
       Head head, Tooling tool, Point from, Point to, double width, double deep) {
-    double tilt = Degrees.of(to.minus(from));
+    return new StoppedSlot(
+        head, tool, target(head, from, to, width), from.distanceTo(to) + width, width, deep);
+  }
+
+  /** The edge of such a slot. */
+  public static Target target(Head head, Point from, Point to, double width) {
     double length = from.distanceTo(to) + width;
-    Contour contour =
-        Contour.routed(RoundedBox.of(from.towards(to, 0.5), length, width, width / 2, tilt));
-    return new StoppedSlot(head, tool, Target.opening(head.name(), contour), length, width, deep);
+    if (!(length > width)) {
+      throw new Problem(
+          head.place(),
+          head.name() + ": both ends of this slot are the same point; drill a hole instead");
+    }
+    double tilt = Degrees.of(to.minus(from));
+    return Target.opening(
+        head.name(),
+        Contour.routed(RoundedBox.of(from.towards(to, 0.5), length, width, width / 2, tilt)));
   }
 
   @Override

@@ -5,7 +5,7 @@ import org.bearingline.shape.formula.Values;
 
 /** A closed figure that can be drawn once the measures are known. */
 @FunctionalInterface
-interface Figure {
+public interface Figure {
 
   Contour drawn(Values values);
 }

@@ -16,7 +16,7 @@ import org.bearingline.shape.step.Step;
 import org.bearingline.yaml.YamlNode;
 
 /** Reads the figure of an opening: a closed form, steps, or a union of figures. */
-final class Figures {
+public final class Figures {
 
   private static final Map<String, Function<Fields, Figure>> BY_WORD = words();
 
@@ -34,12 +34,13 @@ final class Figures {
     return java.util.Collections.unmodifiableMap(words);
   }
 
-  static Set<String> names() {
+  /** The words that begin a figure. */
+  public static Set<String> names() {
     return BY_WORD.keySet();
   }
 
   /** The one figure among the fields of a node; {@code others} are the fields beside it. */
-  static Figure read(YamlNode node, Scope scope, Set<String> others) {
+  public static Figure read(YamlNode node, Scope scope, Set<String> others) {
     Map<String, YamlNode> fields = node.fields();
     List<String> found = fields.keySet().stream().filter(BY_WORD::containsKey).toList();
     for (String field : fields.keySet()) {

@@ -1,0 +1,108 @@
+package org.bearingline.job;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.bearingline.length.Units;
+import org.bearingline.part.Part;
+import org.bearingline.problem.NearestName;
+import org.bearingline.problem.Place;
+import org.bearingline.problem.Problem;
+import org.bearingline.routing.operation.FaceWishes;
+import org.bearingline.routing.operation.Operation;
+import org.bearingline.routing.operation.Tooling;
+import org.bearingline.routing.operation.UsualOperations;
+import org.bearingline.shape.MeasuredShape;
+import org.bearingline.yaml.YamlNode;
+
+/**
+ * What a part of a job file says of its operations, faces and hands.
+ *
+ * @param list the operations as written; empty where the part's own edge and cavities are meant
+ * @param faces pair and registration
+ * @param register where the registration is written
+ * @param units of a bare length; empty to refuse one
+ */
+record OperationFile(
+    Optional<YamlNode> list, FaceWishes faces, Optional<YamlNode> register, Optional<Units> units) {
+
+  /** A part that says nothing. */
+  static final OperationFile NONE =
+      new OperationFile(Optional.empty(), FaceWishes.NONE, Optional.empty(), Optional.empty());
+
+  /** Reads a part's fields; the operations themselves wait until its shape is known. */
+  static OperationFile in(YamlNode part, Optional<Units> units) {
+    Optional<YamlNode> register = part.optional("register");
+    return new OperationFile(
+        part.optional("operations"),
+        new FaceWishes(
+            part.optional("pair").map(OperationFile::pair), register.map(OperationFile::register)),
+        register,
+        units);
+  }
+
+  private static FaceWishes.Pair pair(YamlNode node) {
+    return switch (node.text()) {
+      case "left-right" -> FaceWishes.Pair.LEFT_RIGHT;
+      case "right-left" -> FaceWishes.Pair.RIGHT_LEFT;
+      default ->
+          throw node.problem(
+              "“"
+                  + node.text()
+                  + "” is no pair; write left-right where the shape as drawn is the left piece, or"
+                  + " right-left");
+    };
+  }
+
+  private static FaceWishes.Register register(YamlNode node) {
+    return switch (node.text()) {
+      case "pins" -> FaceWishes.Register.PINS;
+      case "stops" -> FaceWishes.Register.STOPS;
+      case "lines" -> FaceWishes.Register.LINES;
+      default ->
+          throw node.problem(
+              "“"
+                  + node.text()
+                  + "” registers nothing"
+                  + NearestName.hint(List.of("pins", "stops", "lines"), node.text())
+                  + "; write pins, stops or lines");
+    };
+  }
+
+  /** Whether the part says anything that the usual way of working it does not. */
+  boolean isWritten() {
+    return list.isPresent() || !faces.equals(FaceWishes.NONE);
+  }
+
+  /**
+   * The operations of a part, the usual ones where none are written.
+   *
+   * @param usual the part's own bit and follower
+   */
+  List<Operation> operations(Part part, MeasuredShape shape, Tooling usual, OperationTools tools) {
+    if (list.isEmpty()) {
+      return UsualOperations.of(part, usual);
+    }
+    List<Operation> operations = new ArrayList<>();
+    for (YamlNode item : list.get().items()) {
+      OperationFields fields =
+          new OperationFields(
+              item, shape.scope(units), shape.named(), part, List.copyOf(operations), tools);
+      operations.addAll(OperationReader.read(fields));
+    }
+    if (operations.isEmpty()) {
+      throw list.get()
+          .problem("the list of operations is empty; leave “operations:” out for the usual ones");
+    }
+    return operations;
+  }
+
+  /** A problem of the plan, told where its field is written. */
+  Problem located(Problem problem) {
+    return problem.place() instanceof Place.Field field
+            && field.name().equals("register")
+            && register.isPresent()
+        ? new Problem(register.get().place(), problem.getMessage(), problem)
+        : problem;
+  }
+}

@@ -1,0 +1,244 @@
+package org.bearingline.job;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.Set;
+import org.bearingline.kit.Bit;
+import org.bearingline.kit.Cutter;
+import org.bearingline.kit.Follower;
+import org.bearingline.kit.Kit;
+import org.bearingline.kit.Pairing;
+import org.bearingline.part.Cavity;
+import org.bearingline.part.Contour;
+import org.bearingline.part.Part;
+import org.bearingline.problem.Problem;
+import org.bearingline.routing.LargestCutter;
+import org.bearingline.routing.operation.Routed;
+import org.bearingline.routing.operation.SharedFollower;
+import org.bearingline.routing.operation.Target;
+import org.bearingline.routing.operation.Tooling;
+
+/**
+ * Settles the bit and follower of an operation: its own, else the part's, else the kit's best.
+ *
+ * @param wishes of the part
+ * @param kit the maker's tools
+ */
+record OperationTools(Wishes wishes, Kit kit) {
+
+  /** The fields of an operation that belong here. */
+  static final Set<String> FIELDS = Set.of("bit", "cutting-length", "bearing", "collar", "shares");
+
+  /** Those of an operation whose edge follows no other. */
+  static final Set<String> UNSHARED = Set.of("bit", "cutting-length", "bearing", "collar");
+
+  /** Diameters nearer than this, in mm, are the same tool. */
+  private static final double SAME_TOOL = 0.02;
+
+  /** For an edge of any form. */
+  Tooling forEdge(OperationFields fields, Target target) {
+    Cutter cutter = ownBit(fields).orElseGet(() -> bestFor(fields.part(), target));
+    return tooling(fields, cutter, follower(fields, cutter, Optional.of(target)));
+  }
+
+  /** For a slot of straight sides: the kit's widest bit that enters it. */
+  Tooling forSlot(OperationFields fields, double width, Target target) {
+    Cutter cutter = slotCutter(fields, width);
+    return tooling(fields, cutter, follower(fields, cutter, Optional.of(target)));
+  }
+
+  /** The same through a collar where nothing else is asked for. */
+  Tooling forMortise(OperationFields fields, double width) {
+    Cutter cutter = slotCutter(fields, width);
+    boolean free = !fields.has("collar") && !fields.has("bearing");
+    Follower follower =
+        free ? smallestCollar(fields, cutter) : follower(fields, cutter, Optional.empty());
+    return tooling(fields, cutter, follower);
+  }
+
+  /** For a hinge leaf: a bit of the maker's choice, else the kit's smallest with a bearing. */
+  Tooling forLeaf(OperationFields fields, double narrowest) {
+    boolean chosen = fields.has("bit") || !wishes.bits().isEmpty();
+    Cutter cutter =
+        chosen
+            ? slotCutter(fields, narrowest)
+            : kit.bits().stream()
+                .filter(bit -> bit.bearing() != Bit.BearingSeat.NONE)
+                .findFirst()
+                .map(Bit::cutter)
+                .orElseGet(() -> widestIn(fields, narrowest));
+    return tooling(fields, cutter, follower(fields, cutter, Optional.empty()));
+  }
+
+  private Tooling tooling(OperationFields fields, Cutter cutter, Follower follower) {
+    OptionalDouble length = fields.optionalLength("cutting-length");
+    return new Tooling(cutter, length.isPresent() ? length : ownedLength(cutter), follower);
+  }
+
+  private Optional<Cutter> ownBit(OperationFields fields) {
+    return fields.has("bit") ? Optional.of(new Cutter(fields.length("bit"))) : Optional.empty();
+  }
+
+  private Cutter slotCutter(OperationFields fields, double width) {
+    return ownBit(fields)
+        .or(() -> wishes.bits().stream().findFirst().map(Cutter::new))
+        .orElseGet(() -> widestIn(fields, width));
+  }
+
+  private Cutter widestIn(OperationFields fields, double width) {
+    List<Bit> bits = kit.bits();
+    for (int i = bits.size() - 1; i >= 0; i--) {
+      if (bits.get(i).diameter() <= width + SAME_TOOL / 2) {
+        return bits.get(i).cutter();
+      }
+    }
+    throw fields.problem(
+        kit.name()
+            + " has no bit of "
+            + Words.both(width)
+            + " or less; name one, as in bit: 1/8in");
+  }
+
+  private Cutter bestFor(Part part, Target target) {
+    Part alone = alone(part, target);
+    return Tools.cutter(wishes, alone, kit, LargestCutter.of(alone));
+  }
+
+  private static Part alone(Part part, Target target) {
+    if (target.outside()) {
+      return new Part(part.name(), part.about(), target.contour(), List.of(), List.of(), List.of());
+    }
+    Cavity cavity =
+        new Cavity(target.of(), Cavity.Kind.THROUGH, target.contour(), OptionalDouble.empty());
+    return new Part(
+        part.name(),
+        part.about(),
+        Contour.sawn(part.contour().loop()),
+        List.of(cavity),
+        List.of(),
+        List.of());
+  }
+
+  private Follower follower(OperationFields fields, Cutter cutter, Optional<Target> target) {
+    if (fields.has("collar") && fields.has("bearing")) {
+      throw new Problem(
+          fields.node().placeOfName("bearing"),
+          "a bit follows a bearing or a collar, not both; keep one of them");
+    }
+    if (fields.has("collar")) {
+      return collar(fields, "collar", cutter);
+    }
+    if (fields.has("bearing")) {
+      return new Follower.Bearing(fields.length("bearing"));
+    }
+    if (fields.has("shares") && target.isPresent()) {
+      return shared(fields, cutter, target.get());
+    }
+    if (!fields.has("bit") && (wishes.collar().isPresent() || wishes.bearing().isPresent())) {
+      return Tools.follower(wishes, cutter, kit);
+    }
+    return carriesBearing(cutter) ? Follower.flush(cutter) : smallestCollar(fields, cutter);
+  }
+
+  /** A collar of a field, which the bit must pass. */
+  Follower collar(OperationFields fields, String field, Cutter cutter) {
+    Follower collar = kit.known(new Follower.Collar(fields.length(field)));
+    try {
+      Pairing.check(cutter, collar);
+    } catch (Problem tooNarrow) {
+      throw new Problem(fields.node().field(field).place(), tooNarrow.getMessage(), tooNarrow);
+    }
+    return collar;
+  }
+
+  /** False only where the kit's bits of this diameter all work through a collar. */
+  private boolean carriesBearing(Cutter cutter) {
+    List<Bit> same =
+        kit.bits().stream()
+            .filter(bit -> Math.abs(bit.diameter() - cutter.diameter()) < SAME_TOOL)
+            .toList();
+    return same.isEmpty()
+        || kit.collars().isEmpty()
+        || same.stream().anyMatch(bit -> bit.bearing() != Bit.BearingSeat.NONE);
+  }
+
+  private Follower smallestCollar(OperationFields fields, Cutter cutter) {
+    return kit.collars().stream()
+        .filter(collar -> passes(cutter, collar))
+        .findFirst()
+        .orElseThrow(
+            () ->
+                fields.problem(
+                    "no collar of "
+                        + kit.name()
+                        + " lets a "
+                        + Words.both(cutter.diameter())
+                        + " bit through; name one, as in collar: 3/4in"));
+  }
+
+  private static boolean passes(Cutter cutter, Follower.Collar collar) {
+    try {
+      Pairing.check(cutter, collar);
+      return collar.insideDiameter().isPresent();
+    } catch (Problem tooNarrow) {
+      return false;
+    }
+  }
+
+  private Follower shared(OperationFields fields, Cutter cutter, Target target) {
+    Routed other = fields.earlier("shares");
+    OptionalDouble diameter = SharedFollower.diameter(target, cutter, other);
+    YamlProblem problem = sentence -> new Problem(fields.node().field("shares").place(), sentence);
+    if (diameter.isEmpty()) {
+      throw problem.of(
+          "this edge does not run parallel to that of "
+              + other.name()
+              + ", so one template cannot make both; leave “shares” out");
+    }
+    double wanted = diameter.getAsDouble();
+    if (!(wanted > SAME_TOOL)) {
+      throw problem.of(
+          "no bearing is small enough to make this from the template of "
+              + other.name()
+              + " with a "
+              + Words.both(cutter.diameter())
+              + " bit; choose a wider bit, or leave “shares” out");
+    }
+    if (Math.abs(wanted - cutter.diameter()) < SAME_TOOL) {
+      return Follower.flush(cutter);
+    }
+    boolean collar = wanted > cutter.diameter();
+    List<? extends Follower> owned = collar ? kit.collars() : kit.bearings();
+    return owned.stream()
+        .filter(one -> Math.abs(one.diameter() - wanted) < SAME_TOOL)
+        .findFirst()
+        .map(Follower.class::cast)
+        .orElseThrow(
+            () ->
+                problem.of(
+                    "to come from the template of "
+                        + other.name()
+                        + " a "
+                        + Words.both(cutter.diameter())
+                        + " bit needs a "
+                        + Words.both(wanted)
+                        + (collar ? " collar" : " bearing")
+                        + ", which "
+                        + kit.name()
+                        + " does not have; name it yourself, choose another bit, or leave “shares”"
+                        + " out for a second template"));
+  }
+
+  /** A sentence told where a field is written. */
+  private interface YamlProblem {
+    Problem of(String sentence);
+  }
+
+  private OptionalDouble ownedLength(Cutter cutter) {
+    return kit.bits().stream()
+        .filter(bit -> Math.abs(bit.diameter() - cutter.diameter()) < SAME_TOOL)
+        .flatMapToDouble(bit -> bit.cuttingLength().stream())
+        .max();
+  }
+}
