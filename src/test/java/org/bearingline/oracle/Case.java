@@ -9,7 +9,7 @@ import org.bearingline.outline.Region;
  * @param region a valid region
  * @param radius mm, more than 0
  */
-record Case(String name, Region region, double radius) {
+public record Case(String name, Region region, double radius) {
 
   Case with(Region other) {
     return new Case(name, other, radius);

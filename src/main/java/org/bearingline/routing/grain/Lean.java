@@ -18,6 +18,9 @@ final class Lean {
   /** A share of a primitive nearer to an end cuts nothing off: rounding of the angle. */
   private static final double WHOLE = 1e-9;
 
+  /** Degrees by which an angle may miss a limit through rounding. */
+  private static final double ROUNDING = 1e-9;
+
   private final GrainSettings settings;
   private final boolean woodOnLeft;
 
@@ -35,10 +38,10 @@ final class Lean {
 
   GrainClass classAt(Primitive piece, double share) {
     double lean = of(piece.tangentAt(share));
-    if (Math.abs(lean) <= settings.alongWithin()) {
+    if (Math.abs(lean) <= settings.alongWithin() + ROUNDING) {
       return GrainClass.ALONG;
     }
-    if (Math.abs(lean) >= 90 - settings.endGrainWithin()) {
+    if (Math.abs(lean) >= 90 - settings.endGrainWithin() - ROUNDING) {
       return GrainClass.END_GRAIN;
     }
     return lean > 0 ? GrainClass.CLEAN : GrainClass.TEARS;
