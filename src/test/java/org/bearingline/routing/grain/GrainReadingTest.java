@@ -11,6 +11,7 @@ import org.bearingline.outline.Arc;
 import org.bearingline.outline.Degrees;
 import org.bearingline.outline.Loop;
 import org.bearingline.outline.Point;
+import org.bearingline.outline.Similarity;
 import org.bearingline.part.Contour;
 import org.bearingline.part.EdgeKind;
 import org.bearingline.problem.Problem;
@@ -142,7 +143,7 @@ class GrainReadingTest {
   void fibresMayLieAtAnyAngle() {
     // The leg turned by 30° with its fibres reads as before; fibres across make end grain of it.
     Contour leg = polygon(0, -40, 400, -10, 400, 10, 0, 40);
-    Contour turned = leg.transformed(org.bearingline.outline.Similarity.rotation(30, Point.ORIGIN));
+    Contour turned = leg.transformed(Similarity.rotation(30, Point.ORIGIN));
     GrainShares straight = read(leg, GrainSettings.usual(), HAND_A).shares();
     GrainShares slanted = read(turned, GrainSettings.usual().withFibres(30), HAND_A).shares();
     GrainShares half = read(turned, GrainSettings.usual().withFibres(-150), HAND_A).shares();

@@ -9,9 +9,11 @@ import java.util.List;
 import org.bearingline.length.Units;
 import org.bearingline.outline.Arc;
 import org.bearingline.outline.Bounds;
+import org.bearingline.outline.Line;
 import org.bearingline.outline.Loop;
 import org.bearingline.outline.Outline;
 import org.bearingline.outline.Point;
+import org.bearingline.outline.Primitive;
 import org.bearingline.outline.Similarity;
 import org.junit.jupiter.api.Test;
 
@@ -131,9 +133,9 @@ class ShortGrainTest {
             new Point(8, 0),
             new Point(8, 100),
             new Point(40, 100));
-    List<org.bearingline.outline.Primitive> pieces = new ArrayList<>(List.of(head));
+    List<Primitive> pieces = new ArrayList<>(List.of(head));
     for (int i = 0; i + 1 < feet.size(); i++) {
-      pieces.add(new org.bearingline.outline.Line(feet.get(i), feet.get(i + 1)));
+      pieces.add(new Line(feet.get(i), feet.get(i + 1)));
     }
     List<ShortGrain> places = places(Outline.of(new Loop(pieces)), 0);
     assertEquals(1, places.size());
