@@ -22,11 +22,14 @@ import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.Provide;
 import org.bearingline.kit.Cutter;
+import org.bearingline.kit.Follower;
+import org.bearingline.kit.SlotCutter;
 import org.bearingline.length.Units;
 import org.bearingline.outline.Bounds;
 import org.bearingline.outline.Loop;
 import org.bearingline.part.Contour;
 import org.bearingline.problem.Problem;
+import org.bearingline.routing.GrooveExtent;
 import org.bearingline.routing.operation.EdgeGroove;
 import org.bearingline.routing.operation.EdgeOperation;
 import org.bearingline.routing.operation.Face;
@@ -199,7 +202,14 @@ class OperationOrderTest {
     Target opening = Target.opening("opening", hole);
     List<Operation> operations =
         List.of(
-            new EdgeGroove(Head.of("groove", Face.A), half, edge, EdgeGroove.Rides.WORK, 6, 6, 9),
+            new EdgeGroove(
+                Head.of("groove", Face.A),
+                new SlotCutter(new Cutter(50.8), new Follower.Bearing(25.4), 6),
+                edge,
+                GrooveExtent.through(),
+                EdgeGroove.Rides.WORK,
+                6,
+                OptionalDouble.empty()),
             new EdgeOperation(Head.of("outline", Face.A), half, edge, OptionalDouble.empty()),
             new Ledge(Head.of("ledge", Face.A), half, opening, 6),
             new ThroughOpening(Head.of("opening", Face.A), half, opening),
