@@ -106,6 +106,7 @@ class RoomsArchitectureTest {
               "outline",
               "outline.offset",
               "part",
+              "kit",
               "routing"),
           room("cutlist", "problem", "length", "outline", "part", "routing"),
           room("drawing", "problem", "outline", "length"),

@@ -41,6 +41,6 @@ public record HalfTemplate(
    *     centre line
    */
   public static HalfTemplate of(RoutingResult result, Units units) {
-    throw new UnsupportedOperationException("being written");
+    return new HalfBuilder(result, units).build();
   }
 }
