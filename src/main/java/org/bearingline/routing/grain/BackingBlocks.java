@@ -25,13 +25,18 @@ final class BackingBlocks {
   private final Approach approach;
   private final List<BackingBlock> blocks = new ArrayList<>();
 
-  private BackingBlocks(GrainSettings settings, Approach approach) {
+  private final int numberedBefore;
+
+  private BackingBlocks(GrainSettings settings, Approach approach, int numberedBefore) {
     this.settings = settings;
     this.approach = approach;
+    this.numberedBefore = numberedBefore;
   }
 
-  static List<BackingBlock> of(List<GrainEdge> edges, GrainSettings settings, Approach approach) {
-    BackingBlocks found = new BackingBlocks(settings, approach);
+  /** The blocks of these edges, numbered on from those found before. */
+  static List<BackingBlock> of(
+      List<GrainEdge> edges, GrainSettings settings, Approach approach, int numberedBefore) {
+    BackingBlocks found = new BackingBlocks(settings, approach, numberedBefore);
     for (GrainEdge edge : edges) {
       found.along(edge);
     }
@@ -68,16 +73,16 @@ final class BackingBlocks {
   }
 
   private void add(String edge, Point at, Point travel, boolean clearedLater) {
-    int number = blocks.size() + 1;
+    int number = numberedBefore + blocks.size() + 1;
     String sentence =
         "Backing block "
             + number
-            + ": hold a piece of scrap tight against the corner of the "
+            + ": hold scrap tight against this corner of the "
             + edge
-            + " where the cutter leaves the end grain, so that the last fibres do not break out"
+            + ", where the cutter leaves the end grain"
             + (clearedLater
-                ? "; routing the edge round the corner after it takes a small break-out away."
-                : "; nothing is routed after it that would take a break-out away.");
+                ? "; a small break-out goes when the next edge is routed."
+                : "; no later cut takes a break-out away.");
     blocks.add(new BackingBlock(number, edge, at, travel, clearedLater, sentence));
   }
 }

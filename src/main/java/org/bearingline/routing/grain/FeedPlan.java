@@ -8,12 +8,14 @@ import org.bearingline.length.Units;
  * In which order and from which face the edges of a part are routed: the end grain first, then what
  * is cut clean from the first face, then, after turning the work over, what would have torn.
  * Turning reverses the travel along an edge, so that g·n changes its sign there; only end grain is
- * bad from both faces.
+ * bad from both faces. An edge that does not go through the wood is worked from its own face alone:
+ * what tears there comes last, in light passes.
  *
- * @param first the edges as read from the first face
+ * @param first the edges as read from the first face, without those it does not reach
  * @param turned the same with the work turned over
  * @param steps what to do, in order; empty where nothing is routed
- * @param badFromBothFaces end grain, in travel from the first face
+ * @param badFromBothFaces what no face cuts clean: end grain, and what tears on edges that do not
+ *     go through; in travel from the face it is worked from
  * @param sentences for the card: the shares of each class, then what the plan asks for
  */
 public record FeedPlan(

@@ -1,21 +1,21 @@
 package org.bearingline.routing.grain;
 
 import java.util.ArrayList;
-import java.util.EnumSet;
+import java.util.HashSet;
 import java.util.List;
-import java.util.Locale;
+import java.util.Optional;
 import java.util.Set;
-import org.bearingline.length.Length;
+import java.util.function.Predicate;
 import org.bearingline.length.Units;
 
-/** Puts the stretches into steps and words. */
+/** Puts the stretches into steps. */
 final class FeedPlanner {
 
   private final List<GrainEdge> edges;
   private final GrainSettings settings;
   private final Units units;
-  private final List<FeedStep> steps = new ArrayList<>();
-  private final List<String> sentences = new ArrayList<>();
+  private final List<StepDraft> drafts = new ArrayList<>();
+  private final List<GrainStretch> neverClean = new ArrayList<>();
 
   FeedPlanner(List<GrainEdge> edges, GrainSettings settings, Units units) {
     this.edges = List.copyOf(edges);
@@ -24,100 +24,98 @@ final class FeedPlanner {
   }
 
   FeedPlan plan(Approach wanted) {
-    Approach approach = wanted;
-    GrainReading first = GrainReading.of(edges, settings, approach);
-    boolean onlyTears =
-        first.shares().length(GrainClass.CLEAN) == 0 && first.shares().length(GrainClass.TEARS) > 0;
-    if (onlyTears) {
-      approach = wanted.turnedOver();
-      first = GrainReading.of(edges, settings, approach);
+    boolean begins = beginsFromTheOtherFace(wanted);
+    Approach approach = begins ? wanted.turnedOver() : wanted;
+    GrainReading first = read(approach, edge -> edge.isOpenTo(approach.towardsRouter()));
+    Approach over = approach.turnedOver();
+    GrainReading turned = read(over, edge -> edge.isOpenTo(over.towardsRouter()));
+    Set<String> open = new HashSet<>();
+    edges.stream().filter(edge -> edge.only().isEmpty()).forEach(edge -> open.add(edge.name()));
+
+    endGrain(first, stretch -> true);
+    along(first, stretch -> true, "what runs along and with the grain");
+    tears(first, stretch -> !open.contains(stretch.edge()));
+    Predicate<GrainStretch> waited =
+        stretch -> !open.contains(stretch.edge()) || stretch.grain() == GrainClass.CLEAN;
+    endGrain(turned, stretch -> !open.contains(stretch.edge()));
+    along(turned, waited, "what now runs with the grain");
+    tears(turned, stretch -> !open.contains(stretch.edge()));
+
+    List<GrainStretch> each = new ArrayList<>(first.stretches());
+    turned.stretches().stream().filter(s -> !open.contains(s.edge())).forEach(each::add);
+    FeedWords words = new FeedWords(GrainShares.of(each), units);
+    List<String> sentences = new ArrayList<>();
+    if (!each.isEmpty()) {
+      sentences.add(words.shares(approach));
     }
-    GrainReading turned = GrainReading.of(edges, settings, approach.turnedOver());
-    if (!first.stretches().isEmpty()) {
-      sentences.add(shares(first));
+    if (begins) {
+      sentences.add(words.beginsFrom(approach));
     }
-    if (onlyTears) {
-      sentences.add(
-          "Lay the work with face "
-              + approach.up()
-              + " up from the start: with face "
-              + wanted.up()
-              + " up every slope of the grain would tear.");
+    if (!neverClean.isEmpty()) {
+      sentences.add(words.neverClean(neverClean));
     }
-    List<GrainStretch> endGrain = of(first, EnumSet.of(GrainClass.END_GRAIN));
-    if (!endGrain.isEmpty()) {
-      endGrain(approach, endGrain);
+    return new FeedPlan(first, turned, words.steps(drafts), neverClean, sentences);
+  }
+
+  /** Whether nothing can be done well from the wanted face, or nothing at all. */
+  private boolean beginsFromTheOtherFace(Approach wanted) {
+    boolean bound =
+        edges.stream().anyMatch(e -> e.only().equals(Optional.of(wanted.towardsRouter())));
+    if (bound) {
+      return false;
     }
-    List<GrainStretch> fromFirst = of(first, EnumSet.of(GrainClass.ALONG, GrainClass.CLEAN));
-    if (!fromFirst.isEmpty()) {
-      String words =
-          FeedWords.lead(steps.size())
-              + FeedWords.lying(approach)
-              + ", "
-              + FeedWords.amount(fromFirst, units)
-              + " along and with the grain.";
-      steps.add(step(approach, false, fromFirst, List.of(), words));
+    GrainShares shares = read(wanted, edge -> edge.isOpenTo(wanted.towardsRouter())).shares();
+    boolean onlyTears = shares.length(GrainClass.CLEAN) == 0 && shares.length(GrainClass.TEARS) > 0;
+    boolean nothing = shares.total() == 0 && edges.stream().anyMatch(e -> e.only().isPresent());
+    return onlyTears || nothing;
+  }
+
+  private GrainReading read(Approach approach, Predicate<GrainEdge> which) {
+    return GrainReading.of(edges.stream().filter(which).toList(), settings, approach);
+  }
+
+  private void endGrain(GrainReading reading, Predicate<GrainStretch> which) {
+    List<GrainStretch> chosen = choose(reading, which, GrainClass.END_GRAIN);
+    if (chosen.isEmpty()) {
+      return;
     }
-    List<GrainStretch> afterTurning = of(turned, EnumSet.of(GrainClass.CLEAN));
-    if (!afterTurning.isEmpty()) {
-      steps.add(
-          step(
-              approach.turnedOver(),
-              true,
-              afterTurning,
+    Set<String> names = new HashSet<>();
+    chosen.forEach(stretch -> names.add(stretch.edge()));
+    List<GrainEdge> here = edges.stream().filter(edge -> names.contains(edge.name())).toList();
+    int before = drafts.stream().mapToInt(draft -> draft.blocks().size()).sum();
+    List<BackingBlock> blocks = BackingBlocks.of(here, settings, reading.approach(), before);
+    drafts.add(
+        new StepDraft(reading.approach(), chosen, blocks, "the end grain", " in light passes"));
+    neverClean.addAll(chosen);
+  }
+
+  private void along(GrainReading reading, Predicate<GrainStretch> which, String what) {
+    List<GrainStretch> chosen = choose(reading, which, GrainClass.ALONG, GrainClass.CLEAN);
+    if (!chosen.isEmpty()) {
+      drafts.add(new StepDraft(reading.approach(), chosen, List.of(), what, ""));
+    }
+  }
+
+  /** What tears and cannot be turned over, for it does not go through the wood. */
+  private void tears(GrainReading reading, Predicate<GrainStretch> which) {
+    List<GrainStretch> chosen = choose(reading, which, GrainClass.TEARS);
+    if (!chosen.isEmpty()) {
+      drafts.add(
+          new StepDraft(
+              reading.approach(),
+              chosen,
               List.of(),
-              FeedWords.turning(approach.turnedOver(), FeedWords.amount(afterTurning, units))));
+              "what runs against the grain and cannot be reached from the other face",
+              " in light passes"));
+      neverClean.addAll(chosen);
     }
-    return new FeedPlan(first, turned, steps, endGrain, sentences);
   }
 
-  private void endGrain(Approach approach, List<GrainStretch> endGrain) {
-    List<BackingBlock> blocks = BackingBlocks.of(edges, settings, approach);
-    String amount = FeedWords.amount(endGrain, units);
-    String words =
-        FeedWords.lead(steps.size())
-            + FeedWords.lying(approach)
-            + ", "
-            + amount
-            + " of end grain in light passes"
-            + (blocks.isEmpty()
-                ? "."
-                : blocks.size() == 1
-                    ? ", with the backing block held where the cutter leaves it."
-                    : ", with the backing blocks held where the cutter leaves it.");
-    steps.add(step(approach, false, endGrain, blocks, words));
-    sentences.add(
-        "End grain is cut clean from neither face ("
-            + amount
-            + "): saw it close, within "
-            + Length.printAtMost(GrainLimits.shipped().mm("end-grain-allowance"), units)
-            + " of the line, and take it off in light passes.");
-  }
-
-  private FeedStep step(
-      Approach approach,
-      boolean turns,
-      List<GrainStretch> stretches,
-      List<BackingBlock> blocks,
-      String words) {
-    return new FeedStep(steps.size() + 1, approach, turns, stretches, blocks, words);
-  }
-
-  private static List<GrainStretch> of(GrainReading reading, Set<GrainClass> wanted) {
-    return reading.stretches().stream().filter(s -> wanted.contains(s.grain())).toList();
-  }
-
-  private String shares(GrainReading reading) {
-    StringBuilder words = new StringBuilder("Of ");
-    words.append(Length.print(reading.shares().total(), units)).append(" of routed edge, ");
-    words.append(FeedWords.lying(reading.approach())).append(", ");
-    List<String> each = new ArrayList<>();
-    for (GrainClass grain : GrainClass.values()) {
-      if (reading.shares().length(grain) > 0) {
-        double percent = 100 * reading.shares().share(grain);
-        each.add(String.format(Locale.ROOT, "%.0f %% is %s", percent, grain.words()));
-      }
-    }
-    return words.append(String.join(", ", each)).append(".").toString();
+  private static List<GrainStretch> choose(
+      GrainReading reading, Predicate<GrainStretch> which, GrainClass... classes) {
+    Set<GrainClass> wanted = Set.of(classes);
+    return reading.stretches().stream()
+        .filter(stretch -> wanted.contains(stretch.grain()) && which.test(stretch))
+        .toList();
   }
 }

@@ -19,6 +19,9 @@ final class ClampZoneMaker {
   /** A zone's edge this near to the plate's, in mm, is the plate's edge. */
   private static final double ON_EDGE = 1e-6;
 
+  /** Where along a shared edge a clamp is tried. */
+  private static final double[] ALONG = {0, 0.25, 0.5, 0.75, 1};
+
   private final Outline surface;
   private final List<Path> paths;
   private final ClampSettings settings;
@@ -47,13 +50,16 @@ final class ClampZoneMaker {
 
   /** Whether a clamp as wide as its foot comes in over the plate's edge, clear of the base. */
   private boolean reachesEdge(Outline zone) {
-    double shared = 0;
     for (Primitive piece : zone.outer().primitives()) {
-      if (liesOnEdge(piece) && isClearOutside(piece)) {
-        shared += piece.length();
+      if (piece.length() > ON_EDGE && liesOnEdge(piece)) {
+        for (double share : ALONG) {
+          if (isClearOutside(piece.pointAt(share), piece.tangentAt(share))) {
+            return true;
+          }
+        }
       }
     }
-    return shared >= settings.pad() - ON_EDGE;
+    return false;
   }
 
   private boolean liesOnEdge(Primitive piece) {
@@ -65,18 +71,29 @@ final class ClampZoneMaker {
     return true;
   }
 
-  /** The clamp's body stands about a foot's width beyond the edge. */
-  private boolean isClearOutside(Primitive piece) {
-    Point outward = piece.tangentAt(0.5).left().times(-settings.pad());
-    Point beyond = piece.middle().plus(outward);
-    for (Path path : paths) {
-      for (Primitive run : path.primitives()) {
-        if (run.distanceTo(beyond) < keepOff) {
+  /** The clamp's body is as wide as its foot and stands within a foot's width of the edge. */
+  private boolean isClearOutside(Point at, Point along) {
+    Point outward = along.left().times(-1);
+    for (double aside : new double[] {-0.5, 0, 0.5}) {
+      for (double away : new double[] {0, 0.5, 1}) {
+        Point body =
+            at.plus(along.times(aside * settings.pad())).plus(outward.times(away * settings.pad()));
+        if (clearOf(body) < keepOff - ON_EDGE) {
           return false;
         }
       }
     }
     return true;
+  }
+
+  private double clearOf(Point p) {
+    double least = Double.POSITIVE_INFINITY;
+    for (Path path : paths) {
+      for (Primitive run : path.primitives()) {
+        least = Math.min(least, run.distanceTo(p));
+      }
+    }
+    return least;
   }
 
   private List<String> sentences(List<ClampZone> zones) {

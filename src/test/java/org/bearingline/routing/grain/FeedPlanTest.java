@@ -5,8 +5,10 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
+import java.util.Optional;
 import org.bearingline.length.Units;
 import org.bearingline.outline.Arc;
+import org.bearingline.outline.Line;
 import org.bearingline.outline.Loop;
 import org.bearingline.outline.Point;
 import org.bearingline.part.Contour;
@@ -110,8 +112,52 @@ class FeedPlanTest {
     assertEquals(Face.B, plan.steps().get(0).approach().up());
     assertFalse(plan.turnsWork());
     assertTrue(
-        plan.sentences().stream().anyMatch(s -> s.contains("face B up from the start")),
+        plan.sentences().stream().anyMatch(s -> s.startsWith("Begin with face B up")),
         plan.sentences().toString());
+  }
+
+  private static final Loop PULL =
+      Loop.of(
+          Arc.around(new Point(100, 50), 20, 90, 180),
+          new Line(new Point(100, 30), new Point(200, 30)),
+          Arc.around(new Point(200, 50), 20, -90, 180),
+          new Line(new Point(200, 70), new Point(100, 70)));
+
+  private static FeedPlan board(Face pullFrom) {
+    return FeedPlan.of(
+        List.of(
+            new GrainEdge("outside edge", Contour.routed(BOARD)),
+            new GrainEdge("pull", Contour.routed(PULL).clockwise(), Optional.of(pullFrom))),
+        GrainSettings.usual(),
+        Approach.usual(),
+        Units.MM);
+  }
+
+  /** A blind recess cannot be reached from the back: what tears stays on its own face. */
+  @Test
+  void aBlindRecessIsNotTurnedOver() {
+    FeedPlan plan = board(Face.A);
+    assertFalse(plan.turnsWork());
+    assertEquals(3, plan.steps().size());
+    FeedStep last = plan.steps().get(2);
+    assertTrue(last.stretches().stream().allMatch(s -> s.grain() == GrainClass.TEARS));
+    assertTrue(last.stretches().stream().allMatch(s -> s.edge().equals("pull")));
+    assertEquals(2 * Math.toRadians(70) * 20, last.length(), 1e-9);
+    double all = plan.steps().stream().mapToDouble(FeedStep::length).sum();
+    assertEquals(1000 + PULL.length(), all, 1e-9, "every stretch once");
+  }
+
+  @Test
+  void aRecessInTheBackWaitsUntilTheWorkIsTurned() {
+    FeedPlan plan = board(Face.B);
+    List<Face> faces = plan.steps().stream().map(step -> step.approach().up()).toList();
+    assertEquals(List.of(Face.A, Face.A, Face.B, Face.B, Face.B), faces);
+    assertEquals(
+        List.of(false, false, true, false, false),
+        plan.steps().stream().map(FeedStep::turnsWork).toList());
+    double all = plan.steps().stream().mapToDouble(FeedStep::length).sum();
+    assertEquals(1000 + PULL.length(), all, 1e-9, "every stretch once");
+    assertEquals("Turn the work over; with", plan.steps().get(2).sentence().substring(0, 24));
   }
 
   @Test
@@ -121,8 +167,8 @@ class FeedPlanTest {
     assertFalse(all.contains("mm"), all);
     assertTrue(all.contains(" in"), all);
     assertEquals(
-        "Of ≈ 39-3/8 in of routed edge, router in the hand on face A, 80 % is along the grain, 20 %"
-            + " is end grain.",
+        "Of ≈ 39-3/8 in of routed edge, with the router in the hand on face A, 80 % is along the"
+            + " grain, 20 % is end grain.",
         plan.sentences().get(0));
   }
 

@@ -89,7 +89,10 @@ class ShortGrainTest {
   void aSlenderPointIsShortGrainedOverAllItsLength() {
     // Apex of 30°: at the distance h from it the chord is 2 h tan 15°, everywhere 0.536 of h.
     double half = 100 * Math.tan(Math.toRadians(15));
-    List<ShortGrain> places = places(polygon(-half, 0, half, 0, 0, 100), 0);
+    Outline point = polygon(-half, 0, half, 0, 0, 100);
+    assertTrue(places(point, 0).isEmpty(), "more than half is let pass");
+    GrainSettings stricter = GrainSettings.usual().withShortGrain(1, 6, 0.25);
+    List<ShortGrain> places = ShortGrainSearch.of(point, stricter, Units.MM);
     assertEquals(1, places.size());
     assertEquals(2 * Math.tan(Math.toRadians(15)), places.get(0).ratio(), 0.02);
   }
