@@ -1,6 +1,7 @@
 package org.bearingline.routing;
 
 import java.util.Arrays;
+import java.util.function.Predicate;
 import org.bearingline.outline.Bounds;
 import org.bearingline.outline.Outline;
 import org.bearingline.outline.Point;
@@ -27,11 +28,13 @@ final class BitmapRouter {
   }
 
   boolean[] dots(Outline outline) {
+    return dotsWhere(outline::contains);
+  }
+
+  boolean[] dotsWhere(Predicate<Point> isIn) {
     boolean[] dots = new boolean[columns * rows];
-    for (int row = 0; row < rows; row++) {
-      for (int column = 0; column < columns; column++) {
-        dots[row * columns + column] = outline.contains(at(column, row));
-      }
+    for (int i = 0; i < dots.length; i++) {
+      dots[i] = isIn.test(at(i));
     }
     return dots;
   }
@@ -60,6 +63,15 @@ final class BitmapRouter {
       near[i] = squared[i] <= limit;
     }
     return near;
+  }
+
+  /** mm from every dot to the nearest dot that is set. */
+  double[] distances(boolean[] set) {
+    double[] distances = squaredDistances(set);
+    for (int i = 0; i < distances.length; i++) {
+      distances[i] = Math.sqrt(distances[i]) * pitch;
+    }
+    return distances;
   }
 
   static boolean[] not(boolean[] set) {
