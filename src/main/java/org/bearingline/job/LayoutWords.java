@@ -21,7 +21,11 @@ final class LayoutWords {
         (quantity == 1 ? name : name + " × " + quantity)
             + ": "
             + ReachWords.largest(result.largestCutter(), units));
-    lines.addAll(ReachWords.lines(result.reach(), units));
+    lines.addAll(
+        worked
+            .plan()
+            .map(plan -> OperationLines.of(plan, units))
+            .orElseGet(() -> ReachWords.lines(result.reach(), units)));
     result.proof().ifPresent(proof -> lines.add("  " + proof(proof.maxDeviation(), units)));
     result
         .roughLine()

@@ -1,6 +1,7 @@
 package org.bearingline.routing.operation;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import org.bearingline.kit.Kit;
 import org.bearingline.outline.Bounds;
@@ -9,6 +10,7 @@ import org.bearingline.outline.Outline;
 import org.bearingline.outline.Region;
 import org.bearingline.part.Cavity;
 import org.bearingline.part.Contour;
+import org.bearingline.part.EdgeKind;
 import org.bearingline.part.Part;
 import org.bearingline.problem.Place;
 import org.bearingline.problem.Problem;
@@ -91,9 +93,22 @@ record EdgeWork(Routed operation, Tooling tool, RoutingResult result, Loop edge)
     return operation.edge().outside();
   }
 
+  /** The tool that is in the router: of a groove the slot cutter itself. */
+  Tooling cutting() {
+    return operation instanceof EdgeGroove groove ? groove.tool() : tool;
+  }
+
   /** What the tool makes of the work along this edge. */
   Region made() {
-    return Play.cut(edge, isOutside(), tool);
+    return Play.cut(edge, isOutside(), cutting());
+  }
+
+  /** What it ought to make, where the edge is routed all round; a groove has no edge of its own. */
+  Optional<Region> designed() {
+    Contour contour = operation.edge().contour();
+    return operation instanceof EdgeGroove || !contour.isAll(EdgeKind.ROUTED)
+        ? Optional.empty()
+        : Optional.of(Region.of(Outline.of(contour.loop())));
   }
 
   Bounds bounds() {

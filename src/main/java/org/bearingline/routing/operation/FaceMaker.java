@@ -33,8 +33,10 @@ final class FaceMaker {
     Registration registration =
         new Registering(part, plates, axis(), symmetrical, units).chosen(wishes.register());
     List<String> sentences = new ArrayList<>();
-    if (worksB()) {
+    if (worksB() || wishes.register().isPresent()) {
       sentences.addAll(registration.sentences());
+    }
+    if (worksB()) {
       sentences.add(
           "For face B turn the work over and lay the template on it with its own side B up; it"
               + " covers the same places, whether the part is symmetrical or not.");

@@ -30,7 +30,7 @@ final class OperationWords {
       sentences.add(
           "Cut it from the inlay stock with the smaller collar in the opening that made "
               + plug.pocket()
-              + "; the plug is what stays inside.");
+              + ", with the same side of the template up; the plug is what stays inside.");
     }
     if (operation instanceof Drilled) {
       sentences.add("Prick the centres through the template and drill square to the face.");

@@ -35,7 +35,7 @@ final class OtherFollower {
   Optional<Follower> of(EdgeWork work, PlateEdge edge) {
     return work.isOutside() == edge.isOutside()
         ? follower(work, edge.loop(), work.tool())
-            .filter(follower -> edge.makes(work, work.tool().with(follower)))
+            .filter(follower -> edge.makes(work, work.cutting().with(follower)))
         : Optional.empty();
   }
 

@@ -3,6 +3,7 @@ package org.bearingline.routing.operation;
 import java.util.ArrayList;
 import java.util.List;
 import org.bearingline.outline.Loop;
+import org.bearingline.outline.Region;
 
 /** One edge of a plate while its operations are gathered. */
 final class PlateEdge {
@@ -33,17 +34,23 @@ final class PlateEdge {
     return first.isOutside();
   }
 
-  /** Whether another operation comes out as designed when its follower rides this edge. */
+  /** Whether another operation comes out no worse than from a template of its own. */
   boolean makes(EdgeWork work) {
-    return work.isOutside() == isOutside() && makes(work, work.tool());
+    return work.isOutside() == isOutside() && makes(work, work.cutting());
   }
 
-  /** The same with another tool in place of the operation's own. */
-  boolean makes(EdgeWork work, Tooling tool) {
-    if (EdgeMatch.deviation(loop, work.edge()) < EdgeMatch.SAME_EDGE && tool.equals(work.tool())) {
+  /** The same with another bit or follower in place of the operation's own. */
+  boolean makes(EdgeWork work, Tooling cutting) {
+    if (EdgeMatch.deviation(loop, work.edge()) < EdgeMatch.SAME_EDGE
+        && cutting.equals(work.cutting())) {
       return true;
     }
-    return Play.same(Play.cut(loop, isOutside(), tool), work.made());
+    Region cut = Play.cut(loop, isOutside(), cutting);
+    Region own = work.made();
+    return Play.same(cut, own)
+        || !cut.isEmpty()
+            && work.designed().isPresent()
+            && Play.isNoWorse(cut, own, work.designed().get());
   }
 
   void serve(Routed operation) {

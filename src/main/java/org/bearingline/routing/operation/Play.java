@@ -4,6 +4,7 @@ import org.bearingline.outline.Loop;
 import org.bearingline.outline.Outline;
 import org.bearingline.outline.Region;
 import org.bearingline.outline.offset.Morphology;
+import org.bearingline.outline.offset.Overlay;
 
 /**
  * Plays a tool forward along a template edge. Outside: what remains is (T ⊕ D(R)) ⊖ D(r). In an
@@ -17,6 +18,9 @@ final class Play {
 
   /** Edges nearer than this, in mm, are one edge to the hand. */
   private static final double SAME = 1e-3;
+
+  /** What is smaller than this, in mm², is rounding and not wood. */
+  private static final double CRUMB_AREA = 0.05;
 
   private Play() {}
 
@@ -35,6 +39,17 @@ final class Play {
     return Morphology.erode(
             Region.of(Outline.of(edge)), tool.follower().radius() + tool.cutter().radius())
         .region();
+  }
+
+  /** Whether one cut errs from the design nowhere that another does not err too. */
+  static boolean isNoWorse(Region cut, Region than, Region design) {
+    double left =
+        Overlay.difference(Overlay.difference(cut, design), Overlay.difference(than, design))
+            .area();
+    double missing =
+        Overlay.difference(Overlay.difference(design, cut), Overlay.difference(design, than))
+            .area();
+    return left + missing < CRUMB_AREA;
   }
 
   static boolean same(Region a, Region b) {
