@@ -82,16 +82,17 @@ final class ResultCheck {
     }
   }
 
-  // The outline lies on the left of a result's travel, where the wood is.
+  // The wood is on the left of a result's travel: a short step that way comes nearer to it. A long
+  // step would not do: past a narrow gap it meets the opposite edge, which is as near.
   private void onTheRight(int k, double x, double y, double distance) throws Unproven {
     int near = outline.nearest();
-    Pieces p = out.pieces;
-    direction(p, k, x, y);
-    double dx = tangent[1] * distance;
-    double dy = -tangent[0] * distance;
-    double left = in.pieces.distance(near, x - dx, y - dy);
-    double right = in.pieces.distance(near, x + dx, y + dy);
-    if (left > right) {
+    double step = Math.min(4 * frame.promise(), distance / 2);
+    direction(out.pieces, k, x, y);
+    double leftX = x - tangent[1] * step;
+    double leftY = y + tangent[0] * step;
+    double nearer = distance - step / 2;
+    if (in.pieces.distance(near, leftX, leftY) > nearer
+        && outline.within(leftX, leftY, nearer) > nearer) {
       throw new Unproven("the offset runs the wrong way", x, y, frame);
     }
   }

@@ -67,8 +67,10 @@ public final class Crossings {
       }
     } else if (p.turn[j] == 0) {
       lineAndArc(j, i);
-    } else {
+    } else if (p.r[i] <= p.r[j]) {
       arcs(i, j);
+    } else {
+      arcs(j, i);
     }
     return met;
   }
@@ -154,6 +156,8 @@ public final class Crossings {
     }
   }
 
+  // Measured from the centre of the smaller circle: from that of a much larger one, the height over
+  // the line of centres would be the small difference of great numbers.
   private void arcs(int i, int j) {
     double dx = p.cx[j] - p.cx[i];
     double dy = p.cy[j] - p.cy[i];

@@ -15,6 +15,9 @@ import org.bearingline.outline.Region;
  */
 public final class Nesting {
 
+  /** Where on a piece to look; of two circles that touch only one point lies on both. */
+  private static final double[] SHARES = {0.5, 0.25, 0};
+
   private final List<Loop> loops;
   private final int[] parent;
   private final int[] depth;
@@ -67,17 +70,19 @@ public final class Nesting {
   // Asks a point of the inner loop that is not on the outer one, where the two may touch.
   private static boolean holds(Loop outer, Bounds box, Loop inner) {
     double clear = 1e-7 * Math.max(box.width(), box.height());
-    Point best = inner.primitives().get(0).middle();
-    double far = outer.distanceTo(best);
-    for (Primitive piece : inner.primitives()) {
-      if (far > clear) {
-        break;
-      }
-      Point p = piece.middle();
-      double d = outer.distanceTo(p);
-      if (d > far) {
-        far = d;
-        best = p;
+    Point best = null;
+    double far = -1;
+    for (double share : SHARES) {
+      for (Primitive piece : inner.primitives()) {
+        Point p = piece.pointAt(share);
+        double d = outer.distanceTo(p);
+        if (d > far) {
+          far = d;
+          best = p;
+        }
+        if (far > clear) {
+          return box.contains(best) && outer.contains(best);
+        }
       }
     }
     return box.contains(best) && outer.contains(best);
