@@ -1,9 +1,6 @@
 package org.bearingline.outline.offset;
 
-import org.bearingline.outline.Arc;
 import org.bearingline.outline.Bounds;
-import org.bearingline.outline.Loop;
-import org.bearingline.outline.Primitive;
 import org.bearingline.outline.Region;
 
 /**
@@ -21,8 +18,8 @@ record Frame(double originX, double originY, double tolerance) {
   /** How many sizes away from the origin the outline may lie before it is moved there. */
   private static final double FAR = 8;
 
-  /** Shared edges of two outlines agree less well than one outline with itself. */
-  private static final double SHARED = 100;
+  /** Shared edges agree less well than one outline with itself: a join may move an end by three. */
+  private static final double SHARED = 8;
 
   static Frame of(Bounds box, double radius) {
     double size = Math.max(Math.max(box.width(), box.height()), radius);
@@ -35,19 +32,8 @@ record Frame(double originX, double originY, double tolerance) {
     return far ? new Frame(x, y, tolerance) : new Frame(0, 0, tolerance);
   }
 
-  /** The frame for one outline; a flat arc of great radius is known less well than its ends. */
   static Frame of(Region region, double radius) {
-    Frame frame = of(region.bounds(), radius);
-    double largest = 0;
-    for (Loop loop : region.loops()) {
-      for (Primitive piece : loop.primitives()) {
-        if (piece instanceof Arc arc) {
-          largest = Math.max(largest, arc.radius());
-        }
-      }
-    }
-    double tolerance = Math.max(frame.tolerance, 128 * Math.ulp(largest));
-    return new Frame(frame.originX, frame.originY, tolerance);
+    return of(region.bounds(), radius);
   }
 
   /** The frame for laying outlines over each other. */

@@ -46,9 +46,7 @@ final class Inside {
       turns = dy > 0 ? (side > 0 ? 1 : 0) : (side < 0 ? -1 : 0);
     }
     if (pieces.turn[k] != 0) {
-      double vx = x - pieces.cx[k];
-      double vy = y - pieces.cy[k];
-      if (vx * vx + vy * vy < pieces.r[k] * pieces.r[k]) {
+      if (pieces.power(k, x, y) < 0) {
         // On the chord itself the point counts as lying above and to the right of it.
         boolean right = side < 0 || (side == 0 && (dy > 0 || (dy == 0 && dx < 0)));
         if (pieces.full[k] || right == pieces.turn[k] > 0) {

@@ -12,6 +12,12 @@ import org.bearingline.outline.topology.Pieces;
 /** Closed loops in flat form: the pieces of each loop stand together, in the order of travel. */
 final class LoopSet {
 
+  /** Share of the promise below which an arc's height over its chord is nothing. */
+  private static final double UNSEEN = 1e-2;
+
+  /** Radians below which an arc is flat; a short arc of a small circle is none. */
+  private static final double FLAT = 1e-6;
+
   final Pieces pieces;
   private int[] starts = new int[8];
   private int count;
@@ -21,8 +27,9 @@ final class LoopSet {
   }
 
   /**
-   * The loops of a region, moved by (−ox, −oy). Pieces shorter than the tolerance are left out, and
-   * arcs whose ends lie off their circle by rounding of a file get the centre that fits both ends.
+   * The loops of a region, moved by (−ox, −oy). Pieces shorter than the tolerance are left out,
+   * arcs that no result could tell from their chord become lines, and arcs whose ends lie off their
+   * circle by rounding of a file get the centre that fits both ends.
    *
    * @param reversed whether to travel each loop the other way, which makes wood of the waste
    */
@@ -47,9 +54,23 @@ final class LoopSet {
     }
     keepLongerThan(first, frame.tolerance());
     for (int k = first; k < pieces.size(); k++) {
+      straighten(k, frame.promise() * UNSEEN);
       centre(k, frame.tolerance() / 16);
     }
     close(first);
+  }
+
+  private void straighten(int k, double height) {
+    double dx = pieces.x1[k] - pieces.x0[k];
+    double dy = pieces.y1[k] - pieces.y0[k];
+    double chord = dx * dx + dy * dy;
+    boolean flat = chord < FLAT * FLAT * pieces.r[k] * pieces.r[k] && !pieces.full[k];
+    if (pieces.turn[k] != 0
+        && flat
+        && chord <= 8 * pieces.r[k] * height
+        && Math.abs(pieces.sweep(k)) < 1) {
+      pieces.turn[k] = 0;
+    }
   }
 
   private void turnRound(int k) {
@@ -103,6 +124,8 @@ final class LoopSet {
       pieces.cx[k] += off * dx;
       pieces.cy[k] += off * dy;
       pieces.r[k] = Math.hypot(pieces.x0[k] - pieces.cx[k], pieces.y0[k] - pieces.cy[k]);
+      pieces.anchorX[k] = pieces.x0[k];
+      pieces.anchorY[k] = pieces.y0[k];
     }
   }
 

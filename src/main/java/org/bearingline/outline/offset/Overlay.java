@@ -10,13 +10,12 @@ import org.bearingline.problem.Problem;
 
 /**
  * Union, intersection and difference of regions of lines and arcs. Edges that lie on each other
- * within a ten-thousandth of a millionth of the size count as one, so a sliver thinner than that is
- * nothing.
+ * within some 1e-11 of the size count as one, so a sliver thinner than that is nothing.
  */
 public final class Overlay {
 
   /** Each try tells points apart ten times more coarsely than the one before. */
-  private static final int TRIES = 4;
+  private static final int TRIES = 5;
 
   enum Operation {
     UNION,

@@ -50,24 +50,22 @@ final class RawOffset {
     if (radius <= tolerance) {
       return;
     }
-    double vx = p.x0[k] - p.cx[k];
-    double vy = p.y0[k] - p.cy[k];
-    double share = radius / Math.sqrt(vx * vx + vy * vy);
-    double sx = p.cx[k] + vx * share;
-    double sy = p.cy[k] + vy * share;
-    if (p.full[k]) {
-      out.addArc(sx, sy, sx, sy, p.cx[k], p.cy[k], radius, p.turn[k], true, k);
+    // Along the radius by the distance, from the ends: a far centre would cost digits.
+    p.tangent(k, false, before);
+    double sx = p.x0[k] + before[1] * distance;
+    double sy = p.y0[k] - before[0] * distance;
+    p.tangent(k, true, after);
+    double ex = p.full[k] ? sx : p.x1[k] + after[1] * distance;
+    double ey = p.full[k] ? sy : p.y1[k] - after[0] * distance;
+    if (!p.full[k] && Math.hypot(ex - sx, ey - sy) <= tolerance && p.length(k) < p.r[k]) {
       return;
     }
-    vx = p.x1[k] - p.cx[k];
-    vy = p.y1[k] - p.cy[k];
-    share = radius / Math.sqrt(vx * vx + vy * vy);
-    double ex = p.cx[k] + vx * share;
-    double ey = p.cy[k] + vy * share;
-    if (Math.hypot(ex - sx, ey - sy) <= tolerance && p.length(k) * share < radius) {
-      return;
-    }
-    out.addArc(sx, sy, ex, ey, p.cx[k], p.cy[k], radius, p.turn[k], false, k);
+    int at = out.addArc(sx, sy, ex, ey, p.cx[k], p.cy[k], radius, p.turn[k], p.full[k], k);
+    double toX = p.anchorX[k] - p.cx[k];
+    double toY = p.anchorY[k] - p.cy[k];
+    double step = p.turn[k] * distance / Math.sqrt(toX * toX + toY * toY);
+    out.anchorX[at] = p.anchorX[k] + step * toX;
+    out.anchorY[at] = p.anchorY[k] + step * toY;
   }
 
   private void corner(int k, int next) {

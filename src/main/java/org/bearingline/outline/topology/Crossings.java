@@ -8,6 +8,9 @@ package org.bearingline.outline.topology;
  */
 public final class Crossings {
 
+  /** Share of the tolerance that is rounding: its root would draw one contact apart into two. */
+  private static final double ROUNDING = 1.0 / 256;
+
   private final Pieces p;
   private final double tolerance;
   private final Cuts cuts;
@@ -17,6 +20,8 @@ public final class Crossings {
   private int met;
   private double lastX;
   private double lastY;
+  private double near;
+  private double far;
 
   /**
    * @param tolerance mm
@@ -129,19 +134,37 @@ public final class Crossings {
     double length = Math.sqrt(dx * dx + dy * dy);
     double ux = dx / length;
     double uy = dy / length;
-    double wx = p.cx[arc] - p.x0[line];
-    double wy = p.cy[arc] - p.y0[line];
-    double foot = wx * ux + wy * uy;
-    double apart = Math.abs(ux * wy - uy * wx);
     double radius = p.r[arc];
-    if (apart > radius + tolerance) {
-      return;
+    double half = roots(arc, p.x0[line], p.y0[line], ux, uy, 2 * radius);
+    if (half >= 0) {
+      double sine = half / radius;
+      lineHit(line, arc, near, ux, uy, length, sine);
+      if (half > 0) {
+        lineHit(line, arc, far, ux, uy, length, sine);
+      }
     }
-    double half = Math.sqrt(Math.max(0, (radius - apart) * (radius + apart)));
-    lineHit(line, arc, foot - half, ux, uy, length, half / radius);
-    if (half > 0) {
-      lineHit(line, arc, foot + half, ux, uy, length, half / radius);
+  }
+
+  /**
+   * Where the straight line from (x, y) in direction (ux, uy) meets the circle of an arc: {@link
+   * #near} and {@link #far} in mm along it. Neither root is a difference of great numbers, so a far
+   * centre does no harm.
+   *
+   * @param steep mm by which half the chord squared grows per mm that the line comes nearer
+   * @return half the chord in mm; negative where the line passes by more than the tolerance
+   */
+  private double roots(int arc, double x, double y, double ux, double uy, double steep) {
+    double b = ux * (x - p.cx[arc]) + uy * (y - p.cy[arc]);
+    double c = p.power(arc, x, y);
+    double square = b * b - c;
+    if (square < -steep * tolerance) {
+      return -1;
     }
+    double half = square < steep * tolerance * ROUNDING ? 0 : Math.sqrt(square);
+    double q = b < 0 ? half - b : -half - b;
+    far = q;
+    near = half == 0 ? q : c / q;
+    return half;
   }
 
   private void lineHit(
@@ -151,44 +174,39 @@ public final class Crossings {
     }
     double x = p.x0[line] + at * ux;
     double y = p.y0[line] + at * uy;
-    if (p.spans(arc, x - p.cx[arc], y - p.cy[arc]) && !knownTouch(x, y, sine)) {
+    if (p.spans(arc, x, y) && !knownTouch(x, y, sine)) {
       both(line, arc, x, y);
     }
   }
 
-  // Measured from the centre of the smaller circle: from that of a much larger one, the height over
-  // the line of centres would be the small difference of great numbers.
+  // Both circles meet the line of equal power, so that line is met with one of them.
   private void arcs(int i, int j) {
-    double dx = p.cx[j] - p.cx[i];
-    double dy = p.cy[j] - p.cy[i];
-    double apart = Math.sqrt(dx * dx + dy * dy);
+    double nx = p.cx[i] - p.cx[j];
+    double ny = p.cy[i] - p.cy[j];
+    double apart = Math.sqrt(nx * nx + ny * ny);
     double r = p.r[i];
     double s = p.r[j];
-    if (apart > r + s + tolerance || Math.abs(r - s) > apart + tolerance || apart == 0) {
-      return;
+    if (apart == 0 || apart + Math.abs(r - s) <= tolerance) {
+      return; // One circle, or none in common: the ends have said all.
     }
-    if (apart + Math.abs(r - s) <= tolerance) {
-      return; // One circle: the ends have said all.
-    }
-    double along = apart / 2 + (r - s) * (r + s) / (2 * apart);
-    along = Math.max(-r, Math.min(r, along));
-    double half = Math.sqrt((r - along) * (r + along));
-    double sine = half * apart / (r * s);
-    arcHit(i, j, dx / apart, dy / apart, along, half, sine);
-    if (half > 0) {
-      arcHit(i, j, dx / apart, dy / apart, along, -half, sine);
+    double ux = nx / apart;
+    double uy = ny / apart;
+    // How far the line of equal power passes the start of arc i.
+    double along = -p.power(j, p.x0[i], p.y0[i]) / (2 * apart);
+    double x = p.x0[i] + along * ux;
+    double y = p.y0[i] + along * uy;
+    double half = roots(i, x, y, -uy, ux, 2 * r * s / apart);
+    if (half >= 0) {
+      double sine = half * apart / (r * s);
+      arcHit(i, j, x - near * uy, y + near * ux, sine);
+      if (half > 0) {
+        arcHit(i, j, x - far * uy, y + far * ux, sine);
+      }
     }
   }
 
-  private void arcHit(int i, int j, double ux, double uy, double along, double aside, double sine) {
-    double vx = along * ux - aside * uy;
-    double vy = along * uy + aside * ux;
-    if (!p.spans(i, vx, vy)) {
-      return;
-    }
-    double x = p.cx[i] + vx;
-    double y = p.cy[i] + vy;
-    if (p.spans(j, x - p.cx[j], y - p.cy[j]) && !knownTouch(x, y, sine)) {
+  private void arcHit(int i, int j, double x, double y, double sine) {
+    if (p.spans(i, x, y) && p.spans(j, x, y) && !knownTouch(x, y, sine)) {
       both(i, j, x, y);
     }
   }

@@ -58,9 +58,12 @@ public final class Cuts {
     double vx = px - pieces.cx[k];
     double vy = py - pieces.cy[k];
     double c = ax * vx + ay * vy;
-    double s = (ax * vy - ay * vx) * pieces.turn[k];
-    double p = c / (Math.abs(c) + Math.abs(s));
-    return s >= 0 ? 1 - p : 3 + p;
+    double s = (ax * (py - pieces.y0[k]) - ay * (px - pieces.x0[k])) * pieces.turn[k];
+    double norm = Math.abs(c) + Math.abs(s);
+    if (c >= 0) {
+      return s >= 0 ? s / norm : 4 + s / norm;
+    }
+    return 2 - s / norm;
   }
 
   /** How many cuts all pieces have together. */

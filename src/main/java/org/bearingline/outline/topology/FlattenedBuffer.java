@@ -60,8 +60,13 @@ public final class FlattenedBuffer {
   }
 
   private static int quadrantSegments(double distance, double chord) {
-    double step = 2 * Math.acos(Math.max(0, 1 - chord / Math.abs(distance)));
-    return Math.max(8, (int) Math.ceil(Math.PI / 2 / step));
+    return Math.max(8, (int) Math.ceil(Math.PI / 2 / step(Math.abs(distance), chord)));
+  }
+
+  // Radians of a step whose chord misses by r (1 − cos(step / 2)) = 2 r sin²(step / 4): the first
+  // form says 0 where r is great.
+  private static double step(double radius, double chord) {
+    return 4 * Math.asin(Math.sqrt(Math.min(0.5, chord / (2 * radius))));
   }
 
   private static LinearRing ring(Loop loop, double chord) {
@@ -69,8 +74,8 @@ public final class FlattenedBuffer {
     for (Primitive piece : loop.primitives()) {
       int parts = 1;
       if (piece instanceof Arc arc) {
-        double step = 2 * Math.acos(Math.max(0, 1 - chord / arc.radius()));
-        parts = Math.max(2, (int) Math.ceil(Math.toRadians(Math.abs(arc.sweep())) / step));
+        double sweep = Math.toRadians(Math.abs(arc.sweep()));
+        parts = Math.max(2, (int) Math.ceil(sweep / step(arc.radius(), chord)));
       }
       for (int i = 0; i < parts; i++) {
         Point p = piece.pointAt((double) i / parts);

@@ -14,7 +14,8 @@ import org.bearingline.outline.Primitive;
  * several threads.
  *
  * <p>An arc is a line's two ends with a centre, a radius and a turn: +1 counter-clockwise, −1
- * clockwise; 0 marks a line. Ends of a whole circle are equal.
+ * clockwise; 0 marks a line. Ends of a whole circle are equal. A part of an arc keeps the anchor of
+ * the whole, a point that lies on the circle where the part's own ends may miss it by a tolerance.
  */
 public final class Pieces {
 
@@ -25,6 +26,8 @@ public final class Pieces {
   public double[] cx;
   public double[] cy;
   public double[] r;
+  public double[] anchorX;
+  public double[] anchorY;
   public byte[] turn;
   public boolean[] full;
 
@@ -42,6 +45,8 @@ public final class Pieces {
     cx = new double[room];
     cy = new double[room];
     r = new double[room];
+    anchorX = new double[room];
+    anchorY = new double[room];
     turn = new byte[room];
     full = new boolean[room];
     source = new int[room];
@@ -61,6 +66,8 @@ public final class Pieces {
       cx = Arrays.copyOf(cx, room);
       cy = Arrays.copyOf(cy, room);
       r = Arrays.copyOf(r, room);
+      anchorX = Arrays.copyOf(anchorX, room);
+      anchorY = Arrays.copyOf(anchorY, room);
       turn = Arrays.copyOf(turn, room);
       full = Arrays.copyOf(full, room);
       source = Arrays.copyOf(source, room);
@@ -77,6 +84,8 @@ public final class Pieces {
     cx[to] = cx[from];
     cy[to] = cy[from];
     r[to] = r[from];
+    anchorX[to] = anchorX[from];
+    anchorY[to] = anchorY[from];
     turn[to] = turn[from];
     full[to] = full[from];
     source[to] = source[from];
@@ -99,6 +108,7 @@ public final class Pieces {
     return k;
   }
 
+  /** Adds an arc whose start becomes its anchor. */
   public int addArc(
       double sx,
       double sy,
@@ -114,6 +124,8 @@ public final class Pieces {
     cx[k] = centerX;
     cy[k] = centerY;
     r[k] = radius;
+    anchorX[k] = sx;
+    anchorY[k] = sy;
     turn[k] = (byte) sense;
     full[k] = whole;
     return k;
@@ -125,7 +137,11 @@ public final class Pieces {
     if (other.turn[k] == 0) {
       return addLine(sx, sy, ex, ey, from);
     }
-    return addArc(sx, sy, ex, ey, other.cx[k], other.cy[k], other.r[k], other.turn[k], whole, from);
+    int at =
+        addArc(sx, sy, ex, ey, other.cx[k], other.cy[k], other.r[k], other.turn[k], whole, from);
+    anchorX[at] = other.anchorX[k];
+    anchorY[at] = other.anchorY[k];
+    return at;
   }
 
   public int add(Pieces other, int k, int from) {
@@ -193,7 +209,8 @@ public final class Pieces {
     double ay = y0[k] - cy[k];
     double bx = x1[k] - cx[k];
     double by = y1[k] - cy[k];
-    double angle = Math.atan2((ax * by - ay * bx) * turn[k], ax * bx + ay * by);
+    double cross = ax * (y1[k] - y0[k]) - ay * (x1[k] - x0[k]);
+    double angle = Math.atan2(cross * turn[k], ax * bx + ay * by);
     return turn[k] * (angle < 0 ? angle + 2 * Math.PI : angle);
   }
 
@@ -205,8 +222,8 @@ public final class Pieces {
     return r[k] * Math.abs(sweep(k));
   }
 
-  /** Whether the direction (vx, vy) from the centre falls on arc {@code k}, ends included. */
-  public boolean spans(int k, double vx, double vy) {
+  /** Whether the ray from the centre through (px, py) meets arc {@code k}, ends included. */
+  public boolean spans(int k, double px, double py) {
     if (full[k]) {
       return true;
     }
@@ -215,9 +232,10 @@ public final class Pieces {
     double bx = x1[k] - cx[k];
     double by = y1[k] - cy[k];
     int t = turn[k];
-    double after = (ax * vy - ay * vx) * t;
-    double before = (vx * by - vy * bx) * t;
-    if ((ax * by - ay * bx) * t > 0) {
+    // From the ends, not the centre: the same products with fewer digits lost.
+    double after = (ax * (py - y0[k]) - ay * (px - x0[k])) * t;
+    double before = ((px - x1[k]) * by - (py - y1[k]) * bx) * t;
+    if ((ax * (y1[k] - y0[k]) - ay * (x1[k] - x0[k])) * t > 0) {
       return after >= 0 && before >= 0;
     }
     return after >= 0 || before >= 0;
@@ -240,12 +258,23 @@ public final class Pieces {
       }
       return Math.abs(dx * vy - dy * vx) / Math.sqrt(norm);
     }
-    double vx = px - cx[k];
-    double vy = py - cy[k];
-    if (spans(k, vx, vy)) {
-      return Math.abs(Math.sqrt(vx * vx + vy * vy) - r[k]);
+    if (spans(k, px, py)) {
+      double vx = px - cx[k];
+      double vy = py - cy[k];
+      return Math.abs(power(k, px, py)) / (Math.sqrt(vx * vx + vy * vy) + r[k]);
     }
     return Math.sqrt(Math.min(sq(px - x0[k]) + sq(py - y0[k]), sq(px - x1[k]) + sq(py - y1[k])));
+  }
+
+  /**
+   * The power of a point in mm² with respect to the circle of arc {@code k}: its distance from the
+   * centre squared, less the radius squared; negative inside. Counted from the anchor, so that a
+   * very flat arc, whose centre lies far off, loses no digits.
+   */
+  public double power(int k, double px, double py) {
+    double qx = px - anchorX[k];
+    double qy = py - anchorY[k];
+    return qx * (qx + 2 * (anchorX[k] - cx[k])) + qy * (qy + 2 * (anchorY[k] - cy[k]));
   }
 
   /** Writes a point near the middle of piece {@code k}, exactly on it, to {@code out}. */
@@ -262,20 +291,28 @@ public final class Pieces {
       out[1] = cy[k] - ay;
       return;
     }
-    double bx = x1[k] - cx[k];
-    double by = y1[k] - cy[k];
-    double sign = (ax * by - ay * bx) * turn[k] > 0 ? 1 : -1;
-    double mx = (ax + bx) * sign;
-    double my = (ay + by) * sign;
-    double norm = Math.sqrt(mx * mx + my * my);
-    if (norm < 1e-3 * r[k]) {
+    double dx = x1[k] - x0[k];
+    double dy = y1[k] - y0[k];
+    double chord = dx * dx + dy * dy;
+    double apothem = r[k] * r[k] - chord / 4;
+    if (apothem < 1e-6 * r[k] * r[k]) {
       // Nearly a half circle: a quarter turn from the start is as good.
-      mx = -ay * turn[k];
-      my = ax * turn[k];
-      norm = Math.sqrt(mx * mx + my * my);
+      double share = r[k] / Math.sqrt(ax * ax + ay * ay);
+      out[0] = cx[k] - ay * turn[k] * share;
+      out[1] = cy[k] + ax * turn[k] * share;
+      return;
     }
-    out[0] = cx[k] + mx / norm * r[k];
-    out[1] = cy[k] + my / norm * r[k];
+    apothem = Math.sqrt(apothem);
+    boolean minor = (ax * dy - ay * dx) * turn[k] > 0;
+    // Height of the arc's middle over the chord, to the right of travel for an arc to the left.
+    double height = minor ? chord / 4 / (r[k] + apothem) : r[k] + apothem;
+    double share = turn[k] * height / Math.sqrt(chord);
+    double x = (x0[k] + x1[k]) / 2 + dy * share;
+    double y = (y0[k] + y1[k]) / 2 - dx * share;
+    // The ends may be off by a tolerance; the middle must not be.
+    double off = power(k, x, y) / (2 * r[k] * r[k]);
+    out[0] = x - off * (x - cx[k]);
+    out[1] = y - off * (y - cy[k]);
   }
 
   /** Writes the unit tangent in the direction of travel at the start or the end of a piece. */
@@ -314,17 +351,19 @@ public final class Pieces {
     out[at + 2] = Math.max(x0[k], x1[k]);
     out[at + 3] = Math.max(y0[k], y1[k]);
     if (turn[k] != 0) {
-      if (spans(k, -1, 0)) {
-        out[at] = Math.min(out[at], cx[k] - r[k]);
+      double x = cx[k];
+      double y = cy[k];
+      if (spans(k, x - r[k], y)) {
+        out[at] = Math.min(out[at], x - r[k]);
       }
-      if (spans(k, 0, -1)) {
-        out[at + 1] = Math.min(out[at + 1], cy[k] - r[k]);
+      if (spans(k, x, y - r[k])) {
+        out[at + 1] = Math.min(out[at + 1], y - r[k]);
       }
-      if (spans(k, 1, 0)) {
-        out[at + 2] = Math.max(out[at + 2], cx[k] + r[k]);
+      if (spans(k, x + r[k], y)) {
+        out[at + 2] = Math.max(out[at + 2], x + r[k]);
       }
-      if (spans(k, 0, 1)) {
-        out[at + 3] = Math.max(out[at + 3], cy[k] + r[k]);
+      if (spans(k, x, y + r[k])) {
+        out[at + 3] = Math.max(out[at + 3], y + r[k]);
       }
     }
   }
