@@ -85,14 +85,20 @@ final class FeedPlanner {
     int before = drafts.stream().mapToInt(draft -> draft.blocks().size()).sum();
     List<BackingBlock> blocks = BackingBlocks.of(here, settings, reading.approach(), before);
     drafts.add(
-        new StepDraft(reading.approach(), chosen, blocks, "the end grain", " in light passes"));
+        new StepDraft(
+            reading.approach(),
+            chosen,
+            blocks,
+            "the end grain",
+            " in light passes",
+            bound(chosen)));
     neverClean.addAll(chosen);
   }
 
   private void along(GrainReading reading, Predicate<GrainStretch> which, String what) {
     List<GrainStretch> chosen = choose(reading, which, GrainClass.ALONG, GrainClass.CLEAN);
     if (!chosen.isEmpty()) {
-      drafts.add(new StepDraft(reading.approach(), chosen, List.of(), what, ""));
+      drafts.add(new StepDraft(reading.approach(), chosen, List.of(), what, "", bound(chosen)));
     }
   }
 
@@ -106,9 +112,18 @@ final class FeedPlanner {
               chosen,
               List.of(),
               "what runs against the grain and cannot be reached from the other face",
-              " in light passes"));
+              " in light passes",
+              true));
       neverClean.addAll(chosen);
     }
+  }
+
+  private boolean bound(List<GrainStretch> stretches) {
+    return stretches.stream()
+        .anyMatch(
+            stretch ->
+                edges.stream()
+                    .anyMatch(e -> e.name().equals(stretch.edge()) && e.only().isPresent()));
   }
 
   private static List<GrainStretch> choose(
