@@ -77,7 +77,7 @@ public final class Rim {
   }
 
   private static Problem refusal(Head head, String what, double most) {
-    double rounded = Math.floor(most * 10) / 10;
+    double rounded = Math.floor((most + FOUND_TO) * 10) / 10;
     return new Problem(
         head.place(),
         head.name() + ": " + what + "; it may be at most about " + Sentences.mm(rounded) + " wide");
