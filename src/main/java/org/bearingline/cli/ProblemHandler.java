@@ -2,6 +2,7 @@ package org.bearingline.cli;
 
 import java.io.PrintWriter;
 import java.util.List;
+import java.util.Locale;
 import org.bearingline.problem.Problem;
 import picocli.CommandLine;
 
@@ -37,7 +38,10 @@ final class ProblemHandler {
             : List.of();
     String hint = near.isEmpty() ? "" : "; did you mean " + String.join(" or ", near) + "?";
     String help = line.getCommandSpec().qualifiedName() + " --help";
-    return say(line, failure.getMessage() + hint + " (see " + help + ")");
+    String said = failure.getMessage();
+    // Ours begin small after the program's name; the library's own sentences follow suit.
+    String small = said.substring(0, 1).toLowerCase(Locale.ROOT) + said.substring(1);
+    return say(line, small + hint + " (see " + help + ")");
   }
 
   private static int say(CommandLine line, String sentence) {

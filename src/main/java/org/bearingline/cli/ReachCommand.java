@@ -26,7 +26,7 @@ import picocli.CommandLine.Spec;
       "",
       "Examples:",
       "  bearingline reach cloud-lift-rail --bit 3/4in",
-      "  bearingline reach cloud-lift-rail --set radius=1/2in --bit 1/2in --bit 1-1/4in --json",
+      "  bearingline reach cloud-lift-rail --set radius=1/2in --bit 1-1/4in --json",
     })
 final class ReachCommand implements Callable<Integer> {
 

@@ -1,6 +1,5 @@
 package org.bearingline.cli;
 
-import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import org.bearingline.job.Wishes;
@@ -39,11 +38,11 @@ final class Requests {
           Place.option("--collar"), "a bit follows a bearing or a collar; give one of the two");
     }
     return new Wishes(
-        source.measures,
+        source.measures(),
         bits.stream().map(bit -> OptionText.requiredLength("--bit", bit)).toList(),
         OptionText.length("--bearing", follower.bearing),
         OptionText.length("--collar", follower.collar),
-        Optional.ofNullable(source.kit).map(Path::toAbsolutePath),
+        Optional.ofNullable(source.kit),
         OptionText.length("--thickness", layout.thickness),
         OptionText.length("--allowance", layout.allowance),
         OptionText.length("--saw-blade", layout.sawBlade),

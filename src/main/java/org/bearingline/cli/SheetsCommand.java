@@ -26,7 +26,7 @@ final class SheetsCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
-    SheetsJob.run(options.source.source, Requests.layout(options), options.into)
+    SheetsJob.run(options.source.source, Requests.layout(options), options.into())
         .forEach(spec.commandLine().getOut()::println);
     return 0;
   }

@@ -1,8 +1,11 @@
 package org.bearingline.cli;
 
+import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import org.bearingline.problem.Place;
+import org.bearingline.problem.Problem;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 
@@ -30,5 +33,19 @@ final class TemplateOptions {
       required = true,
       paramLabel = "DIR",
       description = "folder for the files; made if missing")
-  Path into;
+  private String into;
+
+  /** The folder to write into; an empty name would mean the folder the shell is in. */
+  Path into() {
+    if (into.isBlank()) {
+      throw new Problem(
+          Place.option("--into"), "name a folder to write into, or “.” for the one you are in");
+    }
+    try {
+      return Path.of(into);
+    } catch (InvalidPathException impossible) {
+      throw new Problem(
+          Place.option("--into"), "“" + into + "” cannot be the name of a folder", impossible);
+    }
+  }
 }

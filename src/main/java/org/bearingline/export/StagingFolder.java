@@ -59,11 +59,11 @@ public final class StagingFolder implements AutoCloseable {
       there = there.getParent();
     }
     if (!Files.isDirectory(there)) {
-      throw new Problem(INTO, there + " is a file; name a folder to write into.");
+      throw new Problem(INTO, there + " is a file; name a folder to write into");
     }
     if (!Files.isWritable(there)) {
       throw new Problem(
-          INTO, there + " may not be written to; name a folder that is yours to write into.");
+          INTO, there + " may not be written to; name a folder that is yours to write into");
     }
   }
 
@@ -82,11 +82,11 @@ public final class StagingFolder implements AutoCloseable {
     if (names.putIfAbsent(name.toLowerCase(Locale.ROOT), name) != null) {
       throw new Problem(
           Place.nowhere(),
-          "Two parts would both write the file " + name + "; give them different names.");
+          "two parts would both write the file " + name + "; give them different names");
     }
     if (Files.isDirectory(target.resolve(name))) {
       throw new Problem(
-          INTO, target.resolve(name) + " is a folder; move it away or write into another folder.");
+          INTO, target.resolve(name) + " is a folder; move it away or write into another folder");
     }
     try {
       Files.write(staging().resolve(name), content);
@@ -161,17 +161,17 @@ public final class StagingFolder implements AutoCloseable {
       Mover.atomically(former, place);
     } catch (IOException e) {
       throw new Problem(
-          INTO, place + " could not be put back; its former content is in " + former + ".", e);
+          INTO, place + " could not be put back; its former content is in " + former, e);
     }
   }
 
   private Problem failed(String name, IOException cause) {
     return new Problem(
         INTO,
-        "The file "
+        "the file "
             + target.resolve(name)
             + " could not be written, and nothing was changed; see whether the folder is yours to"
-            + " write into and the disk has room.",
+            + " write into and the disk has room",
         cause);
   }
 

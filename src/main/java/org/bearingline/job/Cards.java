@@ -2,6 +2,7 @@ package org.bearingline.job;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import org.bearingline.export.pdf.Card;
 import org.bearingline.length.Length;
 import org.bearingline.length.Units;
@@ -10,6 +11,7 @@ import org.bearingline.routing.Passes;
 import org.bearingline.routing.RoughLine;
 import org.bearingline.routing.RoutingResult;
 import org.bearingline.routing.Template;
+import org.bearingline.shape.MeasuredShape;
 
 /** Says on paper what the maker needs to know of one part. */
 final class Cards {
@@ -23,7 +25,7 @@ final class Cards {
     sections.add(reach(result, units));
     result.roughLine().ifPresent(line -> sections.add(saw(line, units)));
     result.passes().ifPresent(passes -> sections.add(passes(passes, units)));
-    sections.add(measures(worked));
+    sections.add(measures(worked, units));
     if (!result.part().notes().isEmpty()) {
       sections.add(Card.Section.of("Notes", result.part().notes()));
     }
@@ -62,9 +64,25 @@ final class Cards {
       return "its edge is the part's own line.";
     }
     String distance = Length.print(Math.abs(offset), units);
-    return offset < 0
-        ? "its edge lies " + distance + " inside the part's line (openings that much larger)."
-        : "its edge lies " + distance + " outside the part's line (openings that much smaller).";
+    boolean openings = template.serves().stream().anyMatch(edge -> !isOutside(edge));
+    boolean outside = template.serves().stream().anyMatch(Cards::isOutside);
+    List<String> said = new ArrayList<>();
+    if (outside) {
+      said.add(
+          "its edge lies " + distance + (offset < 0 ? " inside" : " outside") + " the part's line");
+    }
+    if (openings) {
+      said.add(
+          "its opening is "
+              + distance
+              + (offset < 0 ? " larger" : " smaller")
+              + " all round than the part's");
+    }
+    return String.join("; ", said) + ".";
+  }
+
+  private static boolean isOutside(String edge) {
+    return edge.equals(Template.OUTSIDE_EDGE);
   }
 
   private static Card.Section reach(RoutingResult result, Units units) {
@@ -149,9 +167,18 @@ final class Cards {
         List.of(String.join(", ", depths) + " below the face. " + passes.rule()));
   }
 
-  private static Card.Section measures(WorkedPart worked) {
+  private static Card.Section measures(WorkedPart worked, Units units) {
     List<String> said = new ArrayList<>();
-    worked.order().shape().settings().forEach((name, value) -> said.add(name + " " + value));
+    MeasuredShape shape = worked.order().shape();
+    Map<String, Double> lengths = shape.lengths();
+    shape
+        .settings()
+        .forEach(
+            (name, written) -> {
+              Double mm = lengths.get(name);
+              String value = mm == null ? written : Length.print(mm, units);
+              said.add(name.replace('_', ' ') + " " + value);
+            });
     return Card.Section.of("Measures", List.of(String.join(", ", said) + "."));
   }
 

@@ -71,6 +71,7 @@ record JobFile(String name, Wishes general, List<Entry> parts) {
    * @param wishes what the part says for itself
    * @param operations what the part says of operations, faces and hands
    * @param node where it stands
+   * @param places where it says what
    */
   record Entry(
       String name,
@@ -78,7 +79,8 @@ record JobFile(String name, Wishes general, List<Entry> parts) {
       int quantity,
       Wishes wishes,
       OperationFile operations,
-      YamlNode node) {}
+      YamlNode node,
+      WrittenPlaces places) {}
 
   /** Whether the file's top says that it is a job and not a shape. */
   static boolean isOne(YamlNode top) {
@@ -100,7 +102,7 @@ record JobFile(String name, Wishes general, List<Entry> parts) {
     List<Entry> parts = new ArrayList<>();
     Set<String> names = new HashSet<>();
     for (YamlNode item : top.field("parts").items()) {
-      Entry entry = entry(item, units);
+      Entry entry = entry(top, item, units);
       if (!names.add(entry.name())) {
         throw item.field("name")
             .problem("a part “" + entry.name() + "” stands above; give each its own name");
@@ -113,7 +115,7 @@ record JobFile(String name, Wishes general, List<Entry> parts) {
     return new JobFile(top.optional("job").map(YamlNode::text).orElse("job"), general, parts);
   }
 
-  private static Entry entry(YamlNode node, Optional<Units> units) {
+  private static Entry entry(YamlNode top, YamlNode node, Optional<Units> units) {
     node.allowOnly(PART);
     YamlNode name = node.field("name");
     if (!FILE_NAME.matcher(name.text()).matches()) {
@@ -135,7 +137,8 @@ record JobFile(String name, Wishes general, List<Entry> parts) {
         quantity(node, operations),
         wishes,
         operations,
-        node);
+        node,
+        WrittenPlaces.of(top, node));
   }
 
   private static int quantity(YamlNode node, OperationFile operations) {
@@ -164,6 +167,10 @@ record JobFile(String name, Wishes general, List<Entry> parts) {
       Optional<Path> kit,
       OptionalDouble thickness,
       Optional<Units> units) {
+    if (node.optional("bearing").isPresent() && node.optional("collar").isPresent()) {
+      throw node.field("collar")
+          .problem("a bit follows a bearing or a collar; give one of the two");
+    }
     OptionalDouble bit = length(node, "bit", units);
     return new Wishes(
         measures,

@@ -2,10 +2,13 @@ package org.bearingline.job;
 
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Collections;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.Set;
 import org.bearingline.facts.FactRow;
 import org.bearingline.facts.FactTable;
 import org.bearingline.kit.Bit;
@@ -84,16 +87,15 @@ public final class KitListing {
     return rows;
   }
 
-  /** Where the program's own figures come from: table and source, each source once. */
+  /** Where the program's own figures come from: a row a table, each of its sources once. */
   public List<List<String>> sources() {
     List<List<String>> rows = new ArrayList<>();
     for (String table : List.of("bits", "bearings", "collars", "pairing", "speeds", "blades")) {
+      Set<String> sources = new LinkedHashSet<>();
       for (FactRow row : FactTable.read(Kit.class, table + ".tsv").rows()) {
-        List<String> said = List.of(table, row.source());
-        if (!rows.contains(said)) {
-          rows.add(said);
-        }
+        Collections.addAll(sources, row.source().split("; "));
       }
+      rows.add(List.of(table, String.join("; ", sources)));
     }
     return rows;
   }

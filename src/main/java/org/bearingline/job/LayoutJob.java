@@ -24,8 +24,8 @@ public final class LayoutJob {
     List<Report.Part> parts = new ArrayList<>();
     try (StagingFolder folder = StagingFolder.into(into)) {
       for (PartOrder order : Source.orders(source, wishes)) {
-        WorkedPart worked = WorkedPart.of(order);
-        List<String> files = PartFiles.writeAll(worked, folder);
+        WorkedPart worked = order.placed(() -> WorkedPart.of(order));
+        List<String> files = order.placed(() -> PartFiles.writeAll(worked, folder));
         parts.add(Reports.part(worked.result(), order.quantity(), files));
         lines.addAll(LayoutWords.lines(worked, files));
       }

@@ -29,6 +29,9 @@ final class PartDrawing {
 
   private static final double ARROW_HEAD = 5;
 
+  /** A shrunk arrow keeps this share of its length. */
+  private static final double SHORTEST_ARROW = 0.4;
+
   private static final Map<LayerName, Role> ROLES =
       new EnumMap<>(
           Map.of(
@@ -153,13 +156,22 @@ final class PartDrawing {
   }
 
   private void feed(double enlargement) {
+    double wanted = ARROW * enlargement;
+    Point last = null;
+    String lastEdge = "";
     for (FeedArrow arrow : result.feed()) {
-      if (!serves.contains(arrow.edge())) {
+      // Between two arrows as much is left free as an arrow is long, or they run into one band.
+      boolean crowded = last != null && last.distanceTo(arrow.at()) < 2 * wanted;
+      if (!serves.contains(arrow.edge()) || (crowded && arrow.edge().equals(lastEdge))) {
         continue;
       }
-      Point half = Point.polar(ARROW * enlargement / 2, arrow.degrees());
+      last = arrow.at();
+      lastEdge = arrow.edge();
+      // In a tight place the arrow shrinks, but never below what the eye can read.
+      double length = Math.min(wanted, Math.max(arrow.room(), wanted * SHORTEST_ARROW));
+      Point half = Point.polar(length / 2, arrow.degrees());
       Path shaft = Path.of(new Line(arrow.at().minus(half), arrow.at().plus(half)));
-      add(LayerName.FEED, new Item.Arrow(shaft, ARROW_HEAD * enlargement));
+      add(LayerName.FEED, new Item.Arrow(shaft, ARROW_HEAD * length / ARROW));
     }
   }
 }

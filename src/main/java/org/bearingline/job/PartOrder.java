@@ -1,6 +1,8 @@
 package org.bearingline.job;
 
 import java.util.Objects;
+import java.util.function.Supplier;
+import org.bearingline.problem.Problem;
 import org.bearingline.shape.MeasuredShape;
 
 /**
@@ -11,9 +13,15 @@ import org.bearingline.shape.MeasuredShape;
  * @param shape what it looks like
  * @param wishes tool, stock and paper, the job's and the command's already worked in
  * @param operations what a job file says of operations, faces and hands
+ * @param places where a job file says so
  */
 record PartOrder(
-    String name, int quantity, MeasuredShape shape, Wishes wishes, OperationFile operations) {
+    String name,
+    int quantity,
+    MeasuredShape shape,
+    Wishes wishes,
+    OperationFile operations,
+    WrittenPlaces places) {
 
   PartOrder {
     Objects.requireNonNull(name);
@@ -21,6 +29,15 @@ record PartOrder(
     Objects.requireNonNull(operations);
     if (quantity < 1) {
       throw new IllegalArgumentException("a part is made at least once");
+    }
+  }
+
+  /** Does some work on this part; what is wrong is told where it was written. */
+  <T> T placed(Supplier<T> work) {
+    try {
+      return work.get();
+    } catch (Problem found) {
+      throw places.at(found);
     }
   }
 }

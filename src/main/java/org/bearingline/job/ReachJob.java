@@ -38,15 +38,21 @@ public final class ReachJob {
   public static ReachJob of(String source, Wishes wishes) {
     List<Row> rows = new ArrayList<>();
     for (PartOrder order : Source.orders(source, wishes)) {
-      Kit kit = Tools.kit(order.wishes());
-      Part part = order.shape().part().named(order.name());
-      LargestCutter largest = LargestCutter.of(part);
-      for (Cutter cutter : Tools.cutters(order.wishes(), kit)) {
-        Reach reach = Reach.of(part, cutter, Tools.follower(order.wishes(), cutter, kit));
-        rows.add(new Row(order, part, reach, largest));
-      }
+      rows.addAll(order.placed(() -> rows(order)));
     }
     return new ReachJob(rows, !wishes.bits().isEmpty(), wishes.units().orElse(Units.INCH));
+  }
+
+  private static List<Row> rows(PartOrder order) {
+    List<Row> rows = new ArrayList<>();
+    Kit kit = Tools.kit(order.wishes());
+    Part part = order.shape().part().named(order.name());
+    LargestCutter largest = LargestCutter.of(part);
+    for (Cutter cutter : Tools.cutters(order.wishes(), kit)) {
+      Reach reach = Reach.of(part, cutter, Tools.follower(order.wishes(), cutter, kit));
+      rows.add(new Row(order, part, reach, largest));
+    }
+    return rows;
   }
 
   /**

@@ -8,6 +8,7 @@ import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import org.bearingline.export.report.Report;
 import org.bearingline.export.report.ReportWriter;
+import org.bearingline.kit.Bit;
 import org.bearingline.kit.SpeedTable;
 import org.bearingline.outline.Outline;
 import org.bearingline.part.Part;
@@ -53,7 +54,11 @@ final class Reports {
         quantity,
         result.reach(),
         result.largestCutter(),
-        result.bits().stream().map(bit -> new Report.Bit(bit.diameter())).toList(),
+        result.bits().stream()
+            .mapToDouble(Bit::diameter)
+            .distinct()
+            .mapToObj(Report.Bit::new)
+            .toList(),
         result.roughLine().map(Reports::roughLine),
         feed(result),
         result.passes().map(Passes::depths).orElse(List.of()),

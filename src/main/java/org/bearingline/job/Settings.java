@@ -40,10 +40,19 @@ final class Settings {
   static RoutingSettings routing(Wishes wishes, Cutter cutter, Follower follower) {
     return RoutingSettings.usual(cutter, follower)
         .withAllowance(above0("--allowance", wishes.allowance(), ALLOWANCE))
-        .withBlade(SawBlade.ofWidth(above0("--saw-blade", wishes.sawBlade(), SAW_BLADE)))
+        .withBlade(blade(wishes))
         .withRunOut(notBelow0("--run-out", wishes.runOut(), RUN_OUT))
         .withThickness(above0("--thickness", wishes.thickness(), THICKNESS))
         .withUnits(units(wishes));
+  }
+
+  private static SawBlade blade(Wishes wishes) {
+    double width = above0("--saw-blade", wishes.sawBlade(), SAW_BLADE);
+    try {
+      return SawBlade.ofWidth(width);
+    } catch (Problem refused) {
+      throw refused.at(Place.option("--saw-blade"));
+    }
   }
 
   static double kerf(Wishes wishes) {

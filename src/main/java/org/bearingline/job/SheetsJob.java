@@ -15,8 +15,9 @@ public final class SheetsJob {
     List<String> lines = new ArrayList<>();
     try (StagingFolder folder = StagingFolder.into(into)) {
       for (PartOrder order : Source.orders(source, wishes)) {
-        WorkedPart worked = WorkedPart.of(order);
-        lines.add(order.name() + ": " + String.join(", ", PartFiles.writeSheets(worked, folder)));
+        WorkedPart worked = order.placed(() -> WorkedPart.of(order));
+        List<String> files = order.placed(() -> PartFiles.writeSheets(worked, folder));
+        lines.add(order.name() + ": " + String.join(", ", files));
       }
       folder.commit();
     }

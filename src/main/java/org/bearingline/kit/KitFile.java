@@ -1,8 +1,5 @@
 package org.bearingline.kit;
 
-import java.io.IOException;
-import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.HashSet;
@@ -17,6 +14,7 @@ import org.bearingline.length.LengthForm;
 import org.bearingline.length.Units;
 import org.bearingline.problem.Place;
 import org.bearingline.problem.Problem;
+import org.bearingline.yaml.TextFile;
 import org.bearingline.yaml.YamlFile;
 import org.bearingline.yaml.YamlNode;
 
@@ -49,13 +47,7 @@ final class KitFile {
   }
 
   static Kit read(Path file) {
-    String named = file.toString();
-    try {
-      return read(named, Files.readString(file, StandardCharsets.UTF_8));
-    } catch (IOException e) {
-      throw new Problem(
-          Place.file(named), "the kit file cannot be read; check its name and that it is text", e);
-    }
+    return read(file.toString(), TextFile.read(file));
   }
 
   static Kit read(String fileName, String text) {

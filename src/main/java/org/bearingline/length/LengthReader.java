@@ -44,7 +44,7 @@ final class LengthReader {
   double read() {
     String plain = text.length() > LONGEST_TEXT ? "" : LengthSpelling.plain(text);
     if (text.isBlank()) {
-      throw refusal("A length is missing; " + GOOD_FORM + ".");
+      throw refusal("a length is missing; " + GOOD_FORM);
     }
     // The printer's own mark for a rounded length may be pasted back.
     String unmarked = plain.startsWith("\u2248") ? plain.substring(1).strip() : plain;
@@ -53,10 +53,10 @@ final class LengthReader {
     String body = hasSign ? unmarked.substring(1).strip() : unmarked;
     BigDecimal mm = magnitude(body);
     if (hasSign && !form.signed() && mm.signum() != 0) {
-      throw refusal(quoted() + " has a sign; write this length as a plain " + body + ".");
+      throw refusal(quoted() + " has a sign; write this length as a plain " + body);
     }
     if (mm.compareTo(BigDecimal.valueOf(Length.LARGEST)) > 0) {
-      throw refusal(quoted() + " is longer than 100 m, the most that is read; write less.");
+      throw refusal(quoted() + " is longer than 100 m, the most that is read; write less");
     }
     double magnitude = mm.doubleValue();
     return negative && magnitude != 0 ? -magnitude : magnitude;
@@ -69,7 +69,7 @@ final class LengthReader {
     }
     Matcher single = SINGLE.matcher(body);
     if (!single.matches()) {
-      throw refusal(quoted() + " is not a length; " + GOOD_FORM + ".");
+      throw refusal(quoted() + " is not a length; " + GOOD_FORM);
     }
     Optional<LengthUnit> unit =
         Optional.ofNullable(single.group("unit"))
@@ -78,7 +78,7 @@ final class LengthReader {
     BigDecimal mm = number(single, "1", unit.orElse(LengthUnit.MILLIMETRE));
     // Nothing is nothing in any unit.
     if (unit.isEmpty() && mm.signum() != 0) {
-      throw refusal(quoted() + " has no unit; write " + body + "in or " + body + "mm.");
+      throw refusal(quoted() + " has no unit; write " + body + "in or " + body + "mm");
     }
     return mm;
   }
@@ -91,7 +91,7 @@ final class LengthReader {
     }
     BigDecimal under = new BigDecimal(m.group("under" + which));
     if (under.signum() == 0) {
-      throw refusal(quoted() + " divides by zero; write a fraction such as 1/2in.");
+      throw refusal(quoted() + " divides by zero; write a fraction such as 1/2in");
     }
     String whole = m.group("whole" + which);
     BigDecimal over = new BigDecimal(m.group("over" + which));
@@ -103,7 +103,7 @@ final class LengthReader {
 
   private String quoted() {
     String shown = text.length() > LONGEST_TEXT ? text.substring(0, LONGEST_TEXT) + "…" : text;
-    return '"' + shown.strip() + '"';
+    return "“" + shown.strip() + "”";
   }
 
   private static Problem refusal(String sentence) {

@@ -68,6 +68,17 @@ public final class MeasuredShape {
     return Collections.unmodifiableMap(byName);
   }
 
+  /** Each measure that is a length, mm, in the file's order. */
+  public Map<String, Double> lengths() {
+    Map<String, Double> byName = new LinkedHashMap<>();
+    for (Measure measure : shape.measures()) {
+      if (measure.kind() == MeasureKind.LENGTH) {
+        byName.put(measure.name(), values.get(measure.name()));
+      }
+    }
+    return Collections.unmodifiableMap(byName);
+  }
+
   /** Each measure as written, by the maker where set, else in the shape file; for the card. */
   public Map<String, String> settings() {
     return settings;

@@ -17,6 +17,9 @@ class HelpTest {
     assertEquals(0, run.status());
     String examples = run.out().substring(run.out().indexOf("Examples:"));
     assertEquals(2, examples.lines().filter(line -> line.contains("bearingline ")).count());
+    // A longer example would be broken over two lines and could not be copied.
+    assertTrue(run.out().lines().allMatch(line -> line.length() <= 80), run.out());
+    assertEquals(3, examples.strip().lines().count(), examples);
   }
 
   @Test

@@ -14,6 +14,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
 
 /** Every mistake gets one clear sentence, exit status 2, and leaves the folder as it was. */
@@ -49,6 +50,16 @@ class WrongInputTest {
         wrong("--allowance: ", "cloud-lift-rail", "--allowance", "0mm"),
         wrong("--kerf: ", "cloud-lift-rail", "--kerf", "3in"),
         wrong("--collar: ", "cloud-lift-rail", "--collar", "1in", "--bearing", "1in"),
+        wrong("--set: “rise” sets no measure", "cloud-lift-rail", "--set", "rise"),
+        wrong(
+            "--set: rise is set twice",
+            "cloud-lift-rail",
+            "--set",
+            "rise=1in",
+            "--set",
+            "rise=2in"),
+        wrong("--saw-blade: ", "cloud-lift-rail", "--saw-blade", "9in"),
+        wrong("this is a folder", "."),
         wrong("--nothing", "cloud-lift-rail", "--nothing"));
   }
 
@@ -73,6 +84,9 @@ class WrongInputTest {
     assertEquals(2, run.status(), run.toString());
     assertTrue(run.err().contains(says), run.err());
     assertEquals(1, run.err().strip().lines().count(), run.err());
+    // One style for all: small after the place, no full stop.
+    assertFalse(run.err().strip().endsWith("."), run.err());
+    assertFalse(run.err().matches("(?s).*: [A-Z][a-z]+ [a-z].*"), run.err());
     assertFalse(run.err().contains("org.bearingline"), run.err());
     assertFalse(run.err().contains("Exception"), run.err());
     assertEquals("", run.out());
@@ -122,5 +136,68 @@ class WrongInputTest {
   @Test
   void aCommandThatDoesNotExistIsRefusedWithTheNearest() {
     checkRefusal(CommandRun.of("layuot"), "layout");
+  }
+
+  /** What a job file says is told with the file's line, not with an option that nobody gave. */
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      quoteCharacter = '$',
+      value = {
+        "allowance: 0in | 2:12: give a length above 0",
+        "saw-blade: 9in | 2:12: no smallest radius",
+        "kerf: 30mm | 2:7: a kerf",
+        "paper: Lettr | 2:8: no paper is called",
+        "bit: 0in | 2:6: a bit needs",
+        "stock: {thickness: 0in} | 2:20: give a length above 0",
+      })
+  void aJobNamesTheLineOfAWrongValue(String line, String says) throws IOException {
+    Path job =
+        file("job.yaml", "job: J\n" + line + "\nparts: [{name: a, shape: cloud-lift-rail}]\n");
+    Path into = folder.resolve("out");
+    checkRefusal(
+        CommandRun.of("layout", job.toString(), "--into", into.toString()), "job.yaml:" + says);
+    assertFalse(Files.exists(into));
+  }
+
+  @Test
+  void aPartIsNamedWhereItsBitDoesNotEnter() throws IOException {
+    Path job =
+        file(
+            "job.yaml",
+            "parts:\n  - {name: a, shape: oval-top}\n  - {name: b, shape: track-slot}\n");
+    checkRefusal(
+        CommandRun.of("layout", job.toString(), "--bit", "3in", "--into", "out"),
+        "job.yaml:3:5: slot: the bit is wider than this opening");
+  }
+
+  @Test
+  void theCommandsOwnOptionIsNamedWhereItOutdoesTheJob() throws IOException {
+    Path job = file("job.yaml", "bit: 1/2in\nparts: [{name: a, shape: oval-top}]\n");
+    checkRefusal(
+        CommandRun.of("reach", job.toString(), "--bit", "0in"), "bearingline: --bit: a bit needs");
+  }
+
+  @Test
+  void aPartFollowsABearingOrACollar() throws IOException {
+    Path job =
+        file("job.yaml", "parts:\n  - {name: a, shape: oval-top, bearing: 1in, collar: 1in}\n");
+    checkRefusal(CommandRun.of("reach", job.toString()), "job.yaml:2:54: a bit follows");
+  }
+
+  @ParameterizedTest
+  @CsvSource({"kit", "shape"})
+  void filesThatAreNoTextAreRefusedAlike(String room) throws IOException {
+    Path latin = Files.write(folder.resolve("a.yaml"), new byte[] {'a', ':', ' ', (byte) 0xe4});
+    CommandRun run =
+        room.equals("kit")
+            ? CommandRun.of("kit", latin.toString())
+            : CommandRun.of("reach", latin.toString());
+    checkRefusal(run, "a.yaml: the file is not text in UTF-8; save it as UTF-8");
+  }
+
+  @Test
+  void anEmptyFolderNameIsRefused() {
+    checkRefusal(CommandRun.of("layout", "cloud-lift-rail", "--into", ""), "--into: name a folder");
   }
 }

@@ -75,12 +75,12 @@ class SettingsTest {
               sum: b + 0.5in
             conditions:
               - must: a >= sum
-                else: The rail is too narrow; widen it
+                else: the rail is too narrow; widen it
             outline: [start: [0, 0]]
             """);
     for (Map<String, String> set : List.of(Map.of("b", "5in"), Map.of("b", "5in", "c", "3in"))) {
       Problem problem = assertThrows(Problem.class, () -> wide.measured(set, Optional.empty()));
-      assertEquals("b: The rail is too narrow; widen it", problem.spoken());
+      assertEquals("b: the rail is too narrow; widen it", problem.spoken());
     }
   }
 

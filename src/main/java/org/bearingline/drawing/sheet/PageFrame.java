@@ -99,9 +99,9 @@ public record PageFrame(
   private static Problem tooSmall(PaperChoice choice) {
     return new Problem(
         Place.option("--paper"),
-        "the paper '"
+        "the paper “"
             + choice.paper().name()
-            + "' is too small: within the printer's margins it must hold two bars of 100 mm, the"
+            + "” is too small: within the printer's margins it must hold two bars of 100 mm, the"
             + " page's legend and some of the drawing; take A4, Letter or larger, or smaller"
             + " margins");
   }

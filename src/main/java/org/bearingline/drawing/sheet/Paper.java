@@ -65,9 +65,9 @@ public record Paper(String name, double width, OptionalDouble height) {
       List<String> names = named().stream().map(Paper::name).toList();
       throw new Problem(
           Place.option("--paper"),
-          "no paper is called '"
+          "no paper is called “"
               + given
-              + "'"
+              + "”"
               + NearestName.hint(names, given)
               + "; known are "
               + names.stream().collect(Collectors.joining(", "))
@@ -84,12 +84,12 @@ public record Paper(String name, double width, OptionalDouble height) {
       mm = Length.parse(length.strip());
     } catch (Problem unread) {
       throw new Problem(
-          Place.option("--paper"), "in '" + given + "': " + unread.getMessage(), unread);
+          Place.option("--paper"), "in “" + given + "”: " + unread.getMessage(), unread);
     }
     if (!(mm >= SMALLEST && mm <= LARGEST)) {
       throw new Problem(
           Place.option("--paper"),
-          "a side of '" + given + "' is out of range: paper is 50 mm to 5080 mm wide and high");
+          "a side of “" + given + "” is out of range: paper is 50 mm to 5080 mm wide and high");
     }
     return mm;
   }

@@ -56,9 +56,9 @@ public record PrintCorrection(double x, double y) {
   private static Problem unreadable(String text) {
     return new Problem(
         Place.option("--printed"),
-        "'"
+        "“"
             + text
-            + "' is not two measures; give what bar X and bar Y measured in mm, such as"
+            + "” is not two measures; give what bar X and bar Y measured in mm, such as"
             + " 99.4,99.8");
   }
 

@@ -22,7 +22,7 @@ public final class ArcBy {
     if (!(Math.abs(cross) > STRAIGHT * toStart.norm() * toEnd.norm())
         || !(start.distanceTo(end) > 0)) {
       throw Sizes.refusal(
-          "The three points of the arc lie in a straight row; move one aside or draw a line.");
+          "the three points of the arc lie in a straight row; move one aside or draw a line");
     }
     // The inscribed angle φ at the third point is half of what the arc leaves of the circle, so
     // tan(sweep / 4) = cot(φ / 2); φ runs clockwise where the arc turns left.
@@ -55,7 +55,7 @@ public final class ArcBy {
   private static double chord(Point start, Point end) {
     double chord = start.distanceTo(end);
     if (!(chord > 0)) {
-      throw Sizes.refusal("The arc ends where it starts; give it two different points.");
+      throw Sizes.refusal("the arc ends where it starts; give it two different points");
     }
     return chord;
   }

@@ -29,7 +29,7 @@ public record CircleSegment(double radius, double angle) {
     Sizes.requirePositive("rise", rise);
     if (rise > 2 * radius) {
       throw Sizes.refusal(
-          "A rise of %s is more than the circle has; at most %s."
+          "a rise of %s is more than the circle has; at most %s"
               .formatted(Sizes.about(rise), Sizes.atMost(2 * radius)));
     }
     return new CircleSegment(
@@ -42,7 +42,7 @@ public record CircleSegment(double radius, double angle) {
     Sizes.requirePositive("chord", chord);
     if (chord > 2 * radius) {
       throw Sizes.refusal(
-          "A radius of %s does not span %s; it must be at least %s."
+          "a radius of %s does not span %s; it must be at least %s"
               .formatted(Sizes.about(radius), Sizes.about(chord), Sizes.atLeast(chord / 2)));
     }
     return new CircleSegment(radius, Math.toDegrees(2 * Math.asin(chord / (2 * radius))));

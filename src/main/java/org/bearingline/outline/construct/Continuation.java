@@ -60,7 +60,7 @@ public final class Continuation {
   public static Primitive to(Point start, Point direction, Point end) {
     Point chord = end.minus(start);
     if (!(chord.norm() > 0)) {
-      throw Sizes.refusal("The piece ends where it starts; give it another end.");
+      throw Sizes.refusal("the piece ends where it starts; give it another end");
     }
     Point ahead = direction.unit();
     // Half the sweep: the angle between tangent and chord.
@@ -69,7 +69,7 @@ public final class Continuation {
       return new Line(start, end);
     }
     if (Math.PI - Math.abs(half) < STRAIGHT) {
-      throw Sizes.refusal("The end lies straight behind the start; no arc turns back to it.");
+      throw Sizes.refusal("the end lies straight behind the start; no arc turns back to it");
     }
     double radius = chord.norm() / (2 * Math.sin(Math.abs(half)));
     Point center = start.plus(ahead.left().times(Math.signum(half) * radius));

@@ -75,13 +75,13 @@ public final class MirroredHalf {
       Primitive piece, Point p, Point q, String verb, String remedy) {
     if (piece instanceof Line line && Math.abs(axis(p, q).cross(line.tangentAt(0))) < SQUARE) {
       throw Sizes.refusal(
-          "The half %s with a straight along the mirror axis; %s.".formatted(verb, remedy));
+          "the half %s with a straight along the mirror axis; %s".formatted(verb, remedy));
     }
   }
 
   private static Similarity mirror(Point p, Point q) {
     if (!(p.distanceTo(q) > 0)) {
-      throw Sizes.refusal("A mirror axis needs two different points.");
+      throw Sizes.refusal("a mirror axis needs two different points");
     }
     return Similarity.mirror(p, q);
   }
@@ -92,7 +92,7 @@ public final class MirroredHalf {
     double size = Math.max(1, Math.max(half.bounds().width(), half.bounds().height()));
     if (off > ON_AXIS * size) {
       throw Sizes.refusal(
-          "The half %s %s away from the mirror axis; bring that point onto the axis."
+          "the half %s %s away from the mirror axis; bring that point onto the axis"
               .formatted(verb, Sizes.about(off)));
     }
     return point.towards(across, 0.5);

@@ -57,7 +57,7 @@ public record ReverseCurve(double firstRadius, double secondRadius, double strai
     double sum = r1 + r2;
     if (rise > (sum + straight) * (1 + ROUNDING)) {
       throw Sizes.refusal(
-          "A rise of %s would overhang; at most %s goes with these radii, so lower it or enlarge them."
+          "a rise of %s would overhang; at most %s goes with these radii, so lower it or enlarge them"
               .formatted(Sizes.about(rise), Sizes.atMost(sum + straight)));
     }
     // The quadratic in tan(α/2), solved without cancellation.
@@ -81,9 +81,8 @@ public record ReverseCurve(double firstRadius, double secondRadius, double strai
     Sizes.requirePositive("distance between the tangent points", chord);
     if (chord <= rise) {
       throw Sizes.refusal(
-          "The distance between the tangent points must be more than the rise of "
-              + Sizes.about(rise)
-              + ".");
+          "the distance between the tangent points must be more than the rise of "
+              + Sizes.about(rise));
     }
     return Math.sqrt((chord - rise) * (chord + rise));
   }
@@ -107,7 +106,7 @@ public record ReverseCurve(double firstRadius, double secondRadius, double strai
     double sum = r1 + r2;
     if (sum > most * (1 + ROUNDING)) {
       throw Sizes.refusal(
-          "The radii add up to %s, but a rise of %s over %s has room for %s together."
+          "the radii add up to %s, but a rise of %s over %s has room for %s together"
               .formatted(
                   Sizes.about(sum), Sizes.about(rise), Sizes.about(run), Sizes.atMost(most)));
     }
@@ -129,7 +128,7 @@ public record ReverseCurve(double firstRadius, double secondRadius, double strai
     Sizes.requirePositive("run", run);
     if (run > (r1 + r2) * (1 + ROUNDING)) {
       throw Sizes.refusal(
-          "A run of %s is too long for these radii without a straight; at most %s."
+          "a run of %s is too long for these radii without a straight; at most %s"
               .formatted(Sizes.about(run), Sizes.atMost(r1 + r2)));
     }
     double turn = Math.toDegrees(Math.asin(Math.min(1, run / (r1 + r2))));
@@ -213,7 +212,7 @@ public record ReverseCurve(double firstRadius, double secondRadius, double strai
     }
     if (degrees > 90) {
       throw Sizes.refusal(
-          "The curve would overhang: a rise of %s needs a run of at least %s without a straight."
+          "the curve would overhang: a rise of %s needs a run of at least %s without a straight"
               .formatted(Sizes.about(rise), Sizes.atLeast(rise)));
     }
     return degrees;
@@ -225,7 +224,7 @@ public record ReverseCurve(double firstRadius, double secondRadius, double strai
     double sum = (run * run + rise * rise - straight * straight) / (2 * rise);
     if (!(sum > 0)) {
       throw Sizes.refusal(
-          "A straight of %s leaves no room for arcs; it must stay below %s."
+          "a straight of %s leaves no room for arcs; it must stay below %s"
               .formatted(Sizes.about(straight), Sizes.atMost(Math.hypot(rise, run))));
     }
     return sum;
@@ -242,7 +241,7 @@ public record ReverseCurve(double firstRadius, double secondRadius, double strai
     Sizes.requirePositive(which + " radius", radius);
     if (!(radius < sum)) {
       throw Sizes.refusal(
-          "A %s radius of %s leaves none for the other arc; it must stay below %s."
+          "a %s radius of %s leaves none for the other arc; it must stay below %s"
               .formatted(which, Sizes.about(radius), Sizes.atMost(sum)));
     }
     return sum - radius;

@@ -39,7 +39,7 @@ public record RoundedCorner(Optional<Primitive> before, Arc arc, Optional<Primit
         .orElseThrow(
             () ->
                 Sizes.refusal(
-                    "A radius of %s does not fit this corner; the largest that does is %s."
+                    "a radius of %s does not fit this corner; the largest that does is %s"
                         .formatted(
                             Sizes.about(radius), Sizes.atMost(largest(before, after, side)))));
   }
@@ -67,8 +67,8 @@ public record RoundedCorner(Optional<Primitive> before, Arc arc, Optional<Primit
     }
     throw Sizes.refusal(
         in.dot(out) > 0
-            ? "There is no corner to round here: the two pieces already run on smoothly."
-            : "This corner folds straight back, so no arc rounds it.");
+            ? "there is no corner to round here: the two pieces already run on smoothly"
+            : "this corner folds straight back, so no arc rounds it");
   }
 
   // Grown until it no longer fits, then halved down to the last bit.

@@ -31,17 +31,17 @@ final class Sizes {
 
   static void requirePositive(String name, double mm) {
     if (!Double.isFinite(mm)) {
-      throw refusal("The " + name + " must be a plain length; give one such as 20mm.");
+      throw refusal("the " + name + " must be a plain length; give one such as 20mm");
     }
     if (!(mm > 0)) {
-      throw refusal("The " + name + " must be more than 0, not " + about(mm) + ".");
+      throw refusal("the " + name + " must be more than 0, not " + about(mm));
     }
   }
 
   static void requireTurn(String name, double degrees, double most) {
     if (!(degrees > 0 && degrees <= most)) {
       throw refusal(
-          "The %s must be more than 0° and at most %.0f°, not %s°."
+          "the %s must be more than 0° and at most %.0f°, not %s°"
               .formatted(name, most, plain(degrees)));
     }
   }

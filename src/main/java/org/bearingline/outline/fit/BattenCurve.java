@@ -132,7 +132,7 @@ public final class BattenCurve implements Curve {
   private static Point held(Point direction) {
     if (!(direction.norm() > 0)) {
       throw new Problem(
-          Place.nowhere(), "The direction that holds a batten's end must not be zero.");
+          Place.nowhere(), "the direction that holds a batten's end must not be zero");
     }
     return direction.unit();
   }
@@ -145,7 +145,7 @@ public final class BattenCurve implements Curve {
       if (!(h[i] > 0)) {
         throw new Problem(
             Place.nowhere(),
-            "Points %d and %d of the batten are the same; leave one out."
+            "points %d and %d of the batten are the same; leave one out"
                 .formatted(i + 1, (i + 1) % points.size() + 1));
       }
     }
@@ -156,7 +156,7 @@ public final class BattenCurve implements Curve {
     if (points.size() < least) {
       throw new Problem(
           Place.nowhere(),
-          "A batten needs at least %d points to bend through, not %d."
+          "a batten needs at least %d points to bend through, not %d"
               .formatted(least, points.size()));
     }
   }

@@ -45,7 +45,7 @@ public final class CurveFit {
   public static FittedCurve fit(Curve curve, double tolerance) {
     if (!(tolerance >= FINEST_TOLERANCE) || !Double.isFinite(tolerance)) {
       throw new Problem(
-          Place.nowhere(), "The tolerance of a fitted curve must be at least 0.000001 mm.");
+          Place.nowhere(), "the tolerance of a fitted curve must be at least 0.000001 mm");
     }
     double asked = tolerance;
     FittedCurve fitted = new CurveFit(curve, asked).fitted();
@@ -78,7 +78,7 @@ public final class CurveFit {
         return;
       }
     }
-    throw new Problem(Place.nowhere(), "The curve has no length: all its points lie at one place.");
+    throw new Problem(Place.nowhere(), "the curve has no length: all its points lie at one place");
   }
 
   private Part part(Span span) {

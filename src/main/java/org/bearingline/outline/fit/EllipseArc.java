@@ -24,11 +24,11 @@ public record EllipseArc(
         || !Double.isFinite(semiAxis + otherSemiAxis + rotation + from)) {
       throw new Problem(
           Place.nowhere(),
-          "An ellipse needs two half axes of more than 0, such as 300mm and 150mm.");
+          "an ellipse needs two half axes of more than 0, such as 300mm and 150mm");
     }
     if (sweep == 0 || !(Math.abs(sweep) <= 360)) {
       throw new Problem(
-          Place.nowhere(), "An arc of an ellipse runs through more than 0° and at most 360°.");
+          Place.nowhere(), "an arc of an ellipse runs through more than 0° and at most 360°");
     }
   }
 
@@ -56,7 +56,7 @@ public record EllipseArc(
       boolean large,
       boolean counterClockwise) {
     if (start.equals(end)) {
-      throw new Problem(Place.nowhere(), "An arc of an ellipse needs two different end points.");
+      throw new Problem(Place.nowhere(), "an arc of an ellipse needs two different end points");
     }
     // In units of the half axes, along them, the ellipse is a circle of radius 1.
     EllipseArc frame = new EllipseArc(Point.ORIGIN, semiAxis, otherSemiAxis, rotation, 0, 360);

@@ -89,8 +89,8 @@ final class LongestRuns {
         Place.nowhere(),
         String.format(
             Locale.ROOT,
-            "The curve turns too sharply for arcs within %s mm near (%.1f, %.1f);"
-                + " draw it rounder or allow more.",
+            "the curve turns too sharply for arcs within %s mm near (%.1f, %.1f);"
+                + " draw it rounder or allow more",
             tolerance,
             where.x(),
             where.y()));

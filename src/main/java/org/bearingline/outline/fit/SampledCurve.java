@@ -52,7 +52,7 @@ public final class SampledCurve implements Curve {
   /** The curve through two or more samples, neighbours at different points. */
   public static SampledCurve through(List<Sample> samples) {
     if (samples.size() < 2) {
-      throw new Problem(Place.nowhere(), "A traced curve needs at least two points.");
+      throw new Problem(Place.nowhere(), "a traced curve needs at least two points");
     }
     List<CubicBezier> pieces = new ArrayList<>();
     List<Double> shares = new ArrayList<>();
@@ -65,7 +65,7 @@ public final class SampledCurve implements Curve {
       if (!(chord > 0)) {
         throw new Problem(
             Place.nowhere(),
-            "Points %d and %d of the traced curve are the same; leave one out."
+            "points %d and %d of the traced curve are the same; leave one out"
                 .formatted(i + 1, i + 2));
       }
       boolean straight = isStraight(a, b);

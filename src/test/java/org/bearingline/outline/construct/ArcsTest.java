@@ -117,10 +117,10 @@ class ArcsTest {
   @Test
   void refusals() {
     assertEquals(
-        "A radius of 9 mm does not span 20 mm; it must be at least 10 mm (13/32 in).",
+        "a radius of 9 mm does not span 20 mm; it must be at least 10 mm (13/32 in)",
         refusal(() -> ArcBy.chordAndRadius(A, new Point(20, 0), 9, Side.LEFT, false)));
     assertEquals(
-        "The three points of the arc lie in a straight row; move one aside or draw a line.",
+        "the three points of the arc lie in a straight row; move one aside or draw a line",
         refusal(() -> ArcBy.throughPoint(A, new Point(1, 0), new Point(2, 0))));
     refusal(() -> ArcBy.throughPoint(A, A, new Point(2, 0)));
     refusal(() -> ArcBy.throughPoint(A, new Point(2, 0), A));

@@ -94,7 +94,7 @@ class MirroredHalfTest {
   void refusals() {
     Path away = Path.of(new Line(new Point(0, 0), new Point(47, 20)));
     assertEquals(
-        "The half ends 3 mm away from the mirror axis; bring that point onto the axis.",
+        "the half ends 3 mm away from the mirror axis; bring that point onto the axis",
         assertThrows(Problem.class, () -> MirroredHalf.complete(away, FOOT, HEAD)).getMessage());
     Path along = Path.of(new Line(new Point(50, 0), new Point(50, 20)));
     assertThrows(Problem.class, () -> MirroredHalf.complete(along, FOOT, HEAD));

@@ -157,26 +157,26 @@ class ReverseCurveTest {
   @Test
   void refusalsNameTheLimit() {
     assertEquals(
-        "A rise of 40 mm would overhang; at most 30 mm (1-11/64 in) goes with these radii, so lower"
-            + " it or enlarge them.",
+        "a rise of 40 mm would overhang; at most 30 mm (1-11/64 in) goes with these radii, so lower"
+            + " it or enlarge them",
         refusal(() -> ReverseCurve.ofRiseAndRadii(40, 10, 20)));
     assertEquals(
-        "The curve would overhang: a rise of 40 mm needs a run of at least 40 mm (1-37/64 in)"
-            + " without a straight.",
+        "the curve would overhang: a rise of 40 mm needs a run of at least 40 mm (1-37/64 in)"
+            + " without a straight",
         refusal(() -> ReverseCurve.ofRiseAndRun(40, 30)));
     assertEquals(
-        "The rise must be more than 0, not -3 mm.",
+        "the rise must be more than 0, not -3 mm",
         refusal(() -> ReverseCurve.ofRiseAndRun(-3, 30)));
     assertEquals(
-        "A first radius of 12 mm leaves none for the other arc; it must stay below 10 mm (25/64 in).",
+        "a first radius of 12 mm leaves none for the other arc; it must stay below 10 mm (25/64 in)",
         refusal(() -> ReverseCurve.ofRiseRunAndFirstRadius(2, 6, 12)));
     assertEquals(
-        "The radii add up to 12 mm, but a rise of 2 mm over 6 mm has room for 10 mm (25/64 in)"
-            + " together.",
+        "the radii add up to 12 mm, but a rise of 2 mm over 6 mm has room for 10 mm (25/64 in)"
+            + " together",
         refusal(() -> ReverseCurve.ofRiseRunAndRadii(2, 6, 6, 6)));
     assertTrue(refusal(() -> ReverseCurve.ofRiseAndRun(2, Double.NaN)).contains("plain length"));
     assertEquals(
-        "The turn of each arc must be more than 0° and at most 90°, not 120°.",
+        "the turn of each arc must be more than 0° and at most 90°, not 120°",
         refusal(() -> ReverseCurve.ofRadiiAndTurn(5, 5, 120)));
     for (Runnable wrong :
         List.<Runnable>of(

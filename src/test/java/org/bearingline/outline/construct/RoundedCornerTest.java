@@ -63,7 +63,7 @@ class RoundedCornerTest {
     Line after = new Line(new Point(10, 0), new Point(10, 30));
     Problem problem = assertThrows(Problem.class, () -> RoundedCorner.of(before, after, 12.7));
     assertEquals(
-        "A radius of 12.7 mm does not fit this corner; the largest that does is 10 mm (25/64 in).",
+        "a radius of 12.7 mm does not fit this corner; the largest that does is 10 mm (25/64 in)",
         problem.getMessage());
   }
 
@@ -122,7 +122,7 @@ class RoundedCornerTest {
   void smoothAndFoldedNeighboursAreRefused() {
     Line line = new Line(new Point(0, 0), new Point(10, 0));
     assertEquals(
-        "There is no corner to round here: the two pieces already run on smoothly.",
+        "there is no corner to round here: the two pieces already run on smoothly",
         assertThrows(Problem.class, () -> RoundedCorner.of(line, Continuation.line(line, 5), 3))
             .getMessage());
     assertThrows(Problem.class, () -> RoundedCorner.of(line, line.reversed(), 3));

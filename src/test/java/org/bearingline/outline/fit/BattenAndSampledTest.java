@@ -114,7 +114,7 @@ class BattenAndSampledTest {
   @Test
   void battenRefusals() {
     assertEquals(
-        "Points 2 and 3 of the batten are the same; leave one out.",
+        "points 2 and 3 of the batten are the same; leave one out",
         assertThrows(
                 Problem.class,
                 () ->
@@ -122,7 +122,7 @@ class BattenAndSampledTest {
                         List.of(O, new Point(1, 1), new Point(1, 1), new Point(2, 0))))
             .getMessage());
     assertEquals(
-        "A batten needs at least 2 points to bend through, not 1.",
+        "a batten needs at least 2 points to bend through, not 1",
         assertThrows(Problem.class, () -> BattenCurve.through(List.of(O))).getMessage());
     assertThrows(Problem.class, () -> BattenCurve.closed(List.of(O, new Point(1, 0))));
     assertEquals(
