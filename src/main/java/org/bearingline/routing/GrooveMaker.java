@@ -7,8 +7,11 @@ import java.util.Optional;
 import org.bearingline.kit.SlotCutter;
 import org.bearingline.length.Length;
 import org.bearingline.length.Units;
+import org.bearingline.outline.Bounds;
+import org.bearingline.outline.Loop;
 import org.bearingline.outline.Outline;
 import org.bearingline.outline.Path;
+import org.bearingline.outline.Point;
 import org.bearingline.outline.Region;
 import org.bearingline.outline.offset.Overlay;
 import org.bearingline.part.Cavity;
@@ -24,6 +27,9 @@ final class GrooveMaker {
 
   /** Less depth than this, in mm, is none. */
   private static final double NO_DEPTH = 1e-6;
+
+  /** A floor that ends this near to the part's edge, in mm, ends on it. */
+  private static final double ON_EDGE = 1e-6;
 
   private final Part part;
   private final SlotCutter tool;
@@ -66,13 +72,14 @@ final class GrooveMaker {
 
   private void add(GroovedRuns.Run run) {
     GrooveFloor floor = GrooveFloor.of(run, extent.edge(), tool, templateOffset, units);
-    checkWood(floor);
+    checkWood(floor, run.edge());
     shallow.addAll(GrooveShallows.of(floor, depth, units));
     Optional<Path> path = floor.floorPath(depth);
     Optional<Path> centre = floor.centrePath();
     if (path.isEmpty() || centre.isEmpty()) {
       throw cutsThrough();
     }
+    checkEnds(path.get());
     runs.add(
         new GrooveStops(part, run, extent, tool, depth, cautions, units)
             .cut(path.get(), centre.get()));
@@ -80,8 +87,36 @@ final class GrooveMaker {
     floor.cautions().stream().filter(c -> !cautions.contains(c)).forEach(cautions::add);
   }
 
+  /** A floor that runs through comes out at the end of the work, between its edges. */
+  private void checkEnds(Path floor) {
+    if (!floor.isClosed() && extent.fromStart().isEmpty()) {
+      checkEnd(floor.start());
+    }
+    if (!floor.isClosed() && extent.fromEnd().isEmpty()) {
+      checkEnd(floor.end());
+    }
+  }
+
+  private void checkEnd(Point end) {
+    Loop edge = part.contour().loop();
+    if (edge.distanceTo(end) <= ON_EDGE) {
+      return;
+    }
+    if (!edge.contains(end)) {
+      throw cutsThrough();
+    }
+    throw new Problem(
+        Place.field(extent.edge()),
+        "the grooved edge goes on into a sawn one near x "
+            + Length.print(end.x(), units)
+            + ", y "
+            + Length.print(end.y(), units)
+            + ", so the groove does not come out there; call that edge routed too, or stop the"
+            + " groove before it");
+  }
+
   /** Behind the groove the part must stay in one piece. */
-  private void checkWood(GrooveFloor floor) {
+  private void checkWood(GrooveFloor floor, Path edge) {
     Region wood = Region.of(Outline.of(part.contour().loop()));
     if (!floor.edge().isOutside()) {
       if (isThere(Overlay.difference(floor.region(), wood))) {
@@ -89,7 +124,7 @@ final class GrooveMaker {
       }
       return;
     }
-    Region behind = Overlay.intersection(floor.region(), wood);
+    Region behind = Overlay.intersection(withUngrooved(floor.region(), edge), wood);
     if (behind.pieces().stream().filter(GrooveMaker::isThere).count() != 1) {
       throw cutsThrough();
     }
@@ -101,6 +136,31 @@ final class GrooveMaker {
             "The groove along the outside edge breaks into the opening " + cavity.name() + ".");
       }
     }
+  }
+
+  /** A stopped groove leaves the wood before its first stop and past its last one alone. */
+  private Region withUngrooved(Region beyondFloor, Path edge) {
+    Region kept = beyondFloor;
+    if (extent.fromStart().isPresent()) {
+      PathPlace stop = PathPlace.along(edge, extent.fromStart().getAsDouble());
+      kept = Overlay.union(kept, half(stop.on(edge), stop.tangent(edge).times(-1)));
+    }
+    if (extent.fromEnd().isPresent()) {
+      PathPlace stop =
+          PathPlace.along(edge, Math.max(0, edge.length() - extent.fromEnd().getAsDouble()));
+      kept = Overlay.union(kept, half(stop.on(edge), stop.tangent(edge)));
+    }
+    return kept;
+  }
+
+  /** All of the part on one side of a line square to its edge. */
+  private Region half(Point at, Point away) {
+    Bounds box = part.contour().loop().bounds();
+    double size = box.width() + box.height();
+    Point side = away.left().times(size);
+    Point far = at.plus(away.times(size));
+    List<Point> corners = List.of(at.plus(side), at.minus(side), far.minus(side), far.plus(side));
+    return Region.of(Outline.of(Loop.polygon(corners).counterClockwise()));
   }
 
   private static boolean isThere(Region region) {

@@ -198,6 +198,49 @@ class GrooveTest {
     assertTrue(problem.getMessage().contains("nearer to the ends"), problem.getMessage());
   }
 
+  /** A taper thinner than the groove is deep at one end: stopped before it, it can be grooved. */
+  @Test
+  void aStopSparesTheThinEnd() {
+    Part taper = Walk.from(0, 0, 0).to(300, 0).sawn().to(300, 60).to(0, 5).to(0, 0).part("taper");
+    assertTrue(refused(taper, TOOL, GrooveExtent.through()).getMessage().contains("through"));
+    GrooveExtent stopped = GrooveExtent.through().stoppedAtStart(120);
+    GrooveRun run = Groove.along(taper, TOOL, stopped, Units.MM).runs().get(0);
+    assertEquals(Math.sqrt(CUT * CUT - R * R), run.startTail(), 1e-9);
+    assertEquals(DEPTH, run.floor().end().y(), 1e-9);
+  }
+
+  /** A curve that flows into a sawn straight: the groove would end inside the wood. */
+  @Test
+  void anEdgeThatFlowsIntoASawnOneIsRefusedUnlessStopped() {
+    Part part =
+        Walk.from(0, 0, 0)
+            .ahead(100)
+            .arc(200, -30)
+            .arc(200, 30)
+            .sawn()
+            .ahead(200)
+            .turn(90)
+            .ahead(120)
+            .to(0, 66)
+            .part("flowing");
+    Problem problem = refused(part, TOOL, GrooveExtent.through());
+    assertTrue(problem.getMessage().contains("goes on into a sawn one"), problem.getMessage());
+    GrooveExtent stopped = GrooveExtent.through().stoppedAtEnd(30);
+    assertTrue(Groove.along(part, TOOL, stopped, Units.MM).runs().get(0).endTail() > 0);
+  }
+
+  /** In an outside corner the floor has no depth square to the edge. */
+  @Test
+  void aStopInASharpCornerIsRefused() {
+    Part peak =
+        Walk.from(0, 60, 0).to(150, 0).to(300, 60).sawn().to(300, 160).to(0, 160).part("peak");
+    double corner = Math.hypot(150, 60);
+    Problem problem = refused(peak, TOOL, GrooveExtent.through().stoppedAtStart(corner));
+    assertTrue(problem.getMessage().contains("stop in the corner"), problem.getMessage());
+    GrooveExtent after = GrooveExtent.through().stoppedAtStart(corner + DEPTH);
+    assertEquals(DEPTH, Groove.along(peak, TOOL, after, Units.MM).leastDepth(), 1e-9);
+  }
+
   @Test
   void anEdgeAllRoundHasNoEnds() {
     Part round = Walk.part("round", Parts.roundedRectangle(140, 90, 20));
