@@ -47,8 +47,9 @@ final class CommandTree {
   }
 
   private static CommandLine configured(CommandLine line) {
-    return line.setExecutionExceptionHandler(ProblemHandler::onFailure)
-        .setParameterExceptionHandler(ProblemHandler::onWrongOption)
+    ProblemHandler handler = new ProblemHandler();
+    return line.setExecutionExceptionHandler(handler)
+        .setParameterExceptionHandler(handler)
         .setUsageHelpAutoWidth(true)
         .setAbbreviatedOptionsAllowed(false)
         .setCaseInsensitiveEnumValuesAllowed(true);

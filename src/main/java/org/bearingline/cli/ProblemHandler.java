@@ -6,18 +6,22 @@ import java.util.Locale;
 import org.bearingline.problem.Problem;
 import picocli.CommandLine;
 
-/** Turns what went wrong into one sentence on standard error and exit status 2. */
-final class ProblemHandler {
+/**
+ * Turns what went wrong into one sentence on standard error and exit status 2. Named methods of a
+ * class, not method references: a class-data archive cannot hold a lambda made from an interface as
+ * old as these two.
+ */
+final class ProblemHandler
+    implements CommandLine.IExecutionExceptionHandler, CommandLine.IParameterExceptionHandler {
 
   static final int INPUT_IS_WRONG = 2;
 
   /** A defect of the program, told apart from the user's mistakes. */
   static final int DEFECT = 70;
 
-  private ProblemHandler() {}
-
-  static int onFailure(Exception failure, CommandLine line, CommandLine.ParseResult parsed)
-      throws Exception {
+  @Override
+  public int handleExecutionException(
+      Exception failure, CommandLine line, CommandLine.ParseResult parsed) {
     if (failure instanceof Problem problem) {
       return say(line, problem.spoken());
     }
@@ -27,7 +31,8 @@ final class ProblemHandler {
     return DEFECT;
   }
 
-  static int onWrongOption(CommandLine.ParameterException failure, String[] args) {
+  @Override
+  public int handleParseException(CommandLine.ParameterException failure, String[] args) {
     CommandLine line = failure.getCommandLine();
     if (failure.getCause() instanceof Problem problem) {
       return say(line, problem.spoken());
