@@ -24,10 +24,16 @@ record Literal(double value, Dimension dimension, int end) {
 
   private static final String UNIT = "(?:in|ft|mm|cm|m)(?![A-Za-z0-9_])|\"|″|'|′";
 
+  private static final String FRACTIONS = "¼½¾⅛⅜⅝⅞";
+
   private static final Pattern LENGTH =
       Pattern.compile(
-          "(?:\\d+\\h*['′]\\h*(?=[\\d¼½¾⅛⅜⅝⅞]))?"
-              + "(?:(?:\\d+(?:-|\\h+))?\\d+/\\d+|\\d*[¼½¾⅛⅜⅝⅞]|\\d*\\.?\\d+(?:[eE][+-]?\\d+)?)\\h*(?:"
+          "(?:\\d+\\h*['′]\\h*(?=[\\d"
+              + FRACTIONS
+              + "]))?"
+              + "(?:(?:\\d+(?:-|\\h+))?\\d+/\\d+|\\d*["
+              + FRACTIONS
+              + "]|\\d*\\.?\\d+(?:[eE][+-]?\\d+)?)\\h*(?:"
               + UNIT
               + ")");
 
@@ -39,6 +45,9 @@ record Literal(double value, Dimension dimension, int end) {
 
   /** The literal that starts at a letter, or null. */
   static Literal at(String text, int start, YamlNode node) {
+    if (!mayStartWith(text.charAt(start))) {
+      return null;
+    }
     Matcher angle = ANGLE.matcher(text).region(start, text.length());
     angle.useTransparentBounds(true);
     if (angle.lookingAt()) {
@@ -53,6 +62,11 @@ record Literal(double value, Dimension dimension, int end) {
     } catch (Problem unread) {
       throw new Problem(node.placeOf(start), unread.getMessage(), unread);
     }
+  }
+
+  /** Looking at one letter spares the patterns at most places of an expression. */
+  private static boolean mayStartWith(char letter) {
+    return letter >= '0' && letter <= '9' || letter == '.' || FRACTIONS.indexOf(letter) >= 0;
   }
 
   /** The index after the word, number or sign that starts at a letter. */

@@ -8,10 +8,10 @@ import com.ezylang.evalex.config.FunctionDictionaryIfc;
 import com.ezylang.evalex.data.EvaluationValue;
 import com.ezylang.evalex.functions.FunctionIfc;
 import com.ezylang.evalex.functions.FunctionParameterDefinition;
-import com.ezylang.evalex.operators.OperatorIfc;
 import com.ezylang.evalex.parser.ASTNode;
 import com.ezylang.evalex.parser.ParseException;
 import com.ezylang.evalex.parser.Token;
+import java.time.ZoneOffset;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -29,13 +29,15 @@ final class SyntaxTree {
   private static final ExpressionConfiguration GRAMMAR =
       ExpressionConfiguration.builder()
           .functionDictionary(new KnownFunctions())
+          .operatorDictionary(KnownOperator.all())
+          // Nothing is evaluated, so the default conversions and the machine's zone are not read.
+          .evaluationValueConverter(SyntaxTree::convertNothing)
+          .zoneId(ZoneOffset.UTC)
           .defaultConstants(Map.of())
           .arraysAllowed(false)
           .structuresAllowed(false)
           .binaryAllowed(false)
           .implicitMultiplicationAllowed(false)
-          // −n² is −(n²), as in mathematics.
-          .powerOfPrecedence(OperatorIfc.OPERATOR_PRECEDENCE_POWER_HIGHER)
           .build();
 
   private SyntaxTree() {}
@@ -67,6 +69,10 @@ final class SyntaxTree {
       names.add(name);
     }
     node.getParameters().forEach(parameter -> collect(parameter, text, names));
+  }
+
+  private static EvaluationValue convertNothing(Object value, ExpressionConfiguration grammar) {
+    throw new UnsupportedOperationException("formulas are evaluated from their checked terms");
   }
 
   private static void refuseUnknownFunctions(FormulaText text) {
