@@ -11,7 +11,6 @@ import com.ezylang.evalex.functions.FunctionParameterDefinition;
 import com.ezylang.evalex.parser.ASTNode;
 import com.ezylang.evalex.parser.ParseException;
 import com.ezylang.evalex.parser.Token;
-import java.time.ZoneOffset;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -30,9 +29,8 @@ final class SyntaxTree {
       ExpressionConfiguration.builder()
           .functionDictionary(new KnownFunctions())
           .operatorDictionary(KnownOperator.all())
-          // Nothing is evaluated, so the default conversions and the machine's zone are not read.
+          // Nothing is evaluated, so the default conversions are not read.
           .evaluationValueConverter(SyntaxTree::convertNothing)
-          .zoneId(ZoneOffset.UTC)
           .defaultConstants(Map.of())
           .arraysAllowed(false)
           .structuresAllowed(false)
