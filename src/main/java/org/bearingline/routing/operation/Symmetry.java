@@ -119,6 +119,15 @@ final class Symmetry {
     return EdgeMatch.deviation(plate.loops(), plate.transformed(mirror).loops()) < TOLERANCE;
   }
 
+  /** Whether marks for drilling are their own image. */
+  static boolean areSymmetrical(List<Hole> guides, Similarity mirror) {
+    return guides.stream()
+        .allMatch(
+            hole ->
+                guides.stream()
+                    .anyMatch(other -> mirror.apply(hole.at()).distanceTo(other.at()) < TOLERANCE));
+  }
+
   private static boolean same(Loop a, Loop b) {
     return EdgeMatch.deviation(a, b) < TOLERANCE;
   }

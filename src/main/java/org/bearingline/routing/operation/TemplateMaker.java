@@ -94,7 +94,9 @@ final class TemplateMaker {
             List.copyOf(serves),
             services.get(0).offset(),
             List.copyOf(notes));
-    boolean either = Symmetry.isSymmetrical(template.plate(), mirror);
+    boolean either =
+        Symmetry.isSymmetrical(template.plate(), mirror)
+            && Symmetry.areSymmetrical(guides.get(index), mirror);
     boolean onlyB =
         services.stream().allMatch(service -> service.operation().face() == Face.B)
             && wishes.pair().isEmpty();

@@ -4,8 +4,10 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.bearingline.kit.Bit;
 import org.bearingline.kit.Kit;
+import org.bearingline.outline.Path;
 import org.bearingline.part.Cavity;
 import org.bearingline.part.Mark;
 import org.bearingline.part.Part;
@@ -116,16 +118,29 @@ final class WholePart {
     if (lines.isEmpty()) {
       return Optional.empty();
     }
+    // Two bits along the outer edge leave one saw line, not two.
+    RoughLine outside =
+        lines.stream().filter(line -> !line.paths().isEmpty()).findFirst().orElse(lines.get(0));
+    List<Path> openings =
+        lines.stream().flatMap(line -> line.openings().stream()).distinct().toList();
+    double length =
+        Stream.concat(outside.paths().stream(), openings.stream()).mapToDouble(Path::length).sum();
+    double waste =
+        outside.wasteArea()
+            + lines.stream()
+                .filter(line -> line != outside && line.paths().isEmpty())
+                .mapToDouble(RoughLine::wasteArea)
+                .sum();
     return Optional.of(
         new RoughLine(
-            lines.get(0).allowance(),
+            outside.allowance(),
             usual.blade(),
-            lines.stream().flatMap(line -> line.paths().stream()).toList(),
-            lines.stream().flatMap(line -> line.openings().stream()).toList(),
-            lines.stream().mapToDouble(RoughLine::length).sum(),
-            lines.stream().mapToDouble(RoughLine::wasteArea).sum(),
-            lines.stream().flatMap(line -> line.bridged().stream()).toList(),
-            lines.stream().flatMap(line -> line.outsideTurns().stream()).toList(),
+            outside.paths(),
+            openings,
+            length,
+            waste,
+            outside.bridged(),
+            outside.outsideTurns(),
             lines.stream().flatMap(line -> line.notes().stream()).distinct().toList()));
   }
 

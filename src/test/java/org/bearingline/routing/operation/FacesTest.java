@@ -127,6 +127,21 @@ class FacesTest {
   }
 
   @Test
+  void marksForDrillingGiveATemplateItsSide() {
+    Part part = Benches.routedBoard(300, 200);
+    for (double x : new double[] {150, 160}) {
+      Drilling drilling =
+          new Drilling(
+              Head.of("knob", Face.A),
+              List.of(new Hole(new Point(x, 90), 6, OptionalDouble.empty(), "knob")));
+      OperationPlan plan =
+          Benches.plan(part, Benches.edge("edge", part, Benches.flush(12.7)), drilling);
+      assertEquals(1, plan.templates().get(0).guides().size());
+      assertEquals(x == 150, plan.templates().get(0).eitherSideUp());
+    }
+  }
+
+  @Test
   void faceBIsSeenMirroredInTheCentreLine() {
     OperationPlan plan = wedge(FaceWishes.NONE);
     double middle = plan.faces().axis().from().x();
