@@ -30,12 +30,20 @@ final class BoardByBoard {
     task.boards().forEach(board -> onBoard.add(List.of()));
   }
 
-  /** One layout for each power. */
+  /** No further power is begun after so many pieces were held to free rectangles. */
+  private static final long ENOUGH_LOOKS = 5_000_000;
+
+  /** One layout for each power, as many as do not take too long. */
   static List<BoardFill.Filled> layouts(CuttingTask task, List<FillRule> rules) {
     List<BoardFill.Filled> layouts = new ArrayList<>();
+    long looks = 0;
     for (double power : POWERS) {
+      if (looks > ENOUGH_LOOKS) {
+        break;
+      }
       BoardByBoard filling = new BoardByBoard(task, rules, power);
       filling.run();
+      looks += filling.looks;
       layouts.add(new BoardFill.Filled(new Layout(filling.onBoard, filling.rest), filling.looks));
     }
     return layouts;

@@ -15,7 +15,7 @@ final class HeuristicSearch {
   private static final int MOST_SETS = 20_000;
 
   /** Pieces held to free rectangles, over all tries: a fraction of a second. */
-  private static final long MOST_LOOKS = 18_000_000;
+  private static final long MOST_LOOKS = 12_000_000;
 
   private final CuttingTask task;
   private final List<FillRule> rules = FillRule.all();
