@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import org.bearingline.outline.Loop;
+import org.bearingline.outline.Point;
 import org.bearingline.outline.Primitive;
 import org.bearingline.outline.Region;
 import org.bearingline.outline.topology.FlattenedBuffer;
@@ -44,6 +45,7 @@ final class FallBack {
     // Against the step before the last: the whole outline, or its own fall-back dilation.
     Region before = steps.length == 1 ? region : buffered(new double[] {steps[0]}, why);
     check(result, before, steps[steps.length - 1], why);
+    ordered(operation, result, why);
     String caution =
         String.format(
             Locale.ROOT,
@@ -86,6 +88,27 @@ final class FallBack {
     }
     if (result.isEmpty() && grows) {
       throw refused(why);
+    }
+  }
+
+  /** A dilation and a closing cover the outline, it covers an erosion and an opening. */
+  void ordered(Morphology.Operation operation, Region result, Unproven why) {
+    switch (operation) {
+      case DILATE, CLOSE -> covers(result, region, why);
+      case ERODE, OPEN -> covers(region, result, why);
+    }
+  }
+
+  private void covers(Region outer, Region inner, Unproven why) {
+    for (Loop loop : inner.loops()) {
+      for (Primitive piece : loop.primitives()) {
+        for (double t : new double[] {0, 0.25, 0.5, 0.75}) {
+          Point p = piece.pointAt(t);
+          if (!outer.contains(p) && outer.distanceTo(p) > tolerance) {
+            throw refused(why);
+          }
+        }
+      }
     }
   }
 

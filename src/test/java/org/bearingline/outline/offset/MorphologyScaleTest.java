@@ -1,0 +1,126 @@
+package org.bearingline.outline.offset;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.bearingline.outline.Arc;
+import org.bearingline.outline.Line;
+import org.bearingline.outline.Loop;
+import org.bearingline.outline.Outline;
+import org.bearingline.outline.Point;
+import org.bearingline.outline.Region;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** Outlines of thousands of pieces and arcs of kilometres of radius, by closed formulas. */
+class MorphologyScaleTest {
+
+  private static final int NOTCHES = 1250;
+
+  private static Region exact(OffsetResult result) {
+    assertTrue(result.isExact(), () -> result.caution().orElseThrow());
+    return result.region();
+  }
+
+  /** A strip 20 high with 1,250 notches 4 wide and 5 deep in its upper edge: 5,004 lines. */
+  private static Region comb() {
+    List<Point> corners = new ArrayList<>();
+    corners.add(new Point(0, 0));
+    corners.add(new Point(8 * NOTCHES, 0));
+    corners.add(new Point(8 * NOTCHES, 20));
+    for (int i = NOTCHES - 1; i >= 0; i--) {
+      corners.add(new Point(8 * i + 6, 20));
+      corners.add(new Point(8 * i + 6, 15));
+      corners.add(new Point(8 * i + 2, 15));
+      corners.add(new Point(8 * i + 2, 20));
+    }
+    corners.add(new Point(0, 20));
+    return Region.of(Outline.of(Loop.polygon(corners)));
+  }
+
+  /** Right angles only: A + L·d, a quarter disc for each outer corner, a square less each inner. */
+  @Test
+  void fiveThousandPiecesGrowByTheFormula() {
+    Region comb = comb();
+    assertEquals(4 * NOTCHES + 4, comb.size());
+    double length = comb.pieces().get(0).length();
+    double corners = (2 * NOTCHES + 4) * Math.PI / 4 - 2 * NOTCHES;
+    double area = comb.area() + length + corners;
+    assertEquals(area, exact(Morphology.dilate(comb, 1)).area(), 1e-9 * area);
+  }
+
+  @Test
+  void fiveThousandPiecesCloseAndFill() {
+    double rounded = comb().area() + NOTCHES * 2 * (1 - Math.PI / 4);
+    assertEquals(rounded, exact(Morphology.close(comb(), 1)).area(), 1e-9 * rounded);
+    // A disc of radius 3 looks into each mouth by the segment of its chord of 4.
+    double segment = 9 * Math.asin(2.0 / 3) - 2 * Math.sqrt(5);
+    Region filled = exact(Morphology.close(comb(), 3));
+    assertEquals(4 + 2 * NOTCHES, filled.size());
+    assertEquals(8 * NOTCHES * 20 - NOTCHES * segment, filled.area(), 1e-6);
+  }
+
+  @Test
+  void closingTwiceIsClosingOnce() {
+    Region once = exact(Morphology.close(comb(), 1));
+    Region twice = exact(Morphology.close(once, 1));
+    assertEquals(once.size(), twice.size());
+    assertTrue(Overlay.difference(once, twice).isEmpty());
+    assertTrue(Overlay.difference(twice, once).isEmpty());
+  }
+
+  /** Steiner's formula again, for a board whose upper edge bulges by 50 mm times the figure. */
+  @ParameterizedTest
+  @ValueSource(doubles = {1e-2, 1e-4, 1e-6, 1e-7, 1e-8, 1e-9, 1e-12})
+  void aFlatArcGrowsBySteinersFormula(double bulge) {
+    Region board = bulged(bulge);
+    Outline grown = exact(Morphology.dilate(board, 6.35)).pieces().get(0);
+    double length = board.pieces().get(0).length();
+    double area = board.area() + length * 6.35 + Math.PI * 6.35 * 6.35;
+    assertEquals(area, grown.area(), 1e-6);
+    assertEquals(length + 2 * Math.PI * 6.35, grown.length(), 1e-7);
+    assertTrue(grown.size() <= 8);
+  }
+
+  private static Region bulged(double bulge) {
+    return Region.of(
+        Outline.of(
+            Loop.of(
+                new Line(new Point(0, 0), new Point(100, 0)),
+                new Line(new Point(100, 0), new Point(100, 60)),
+                Arc.ofBulge(new Point(100, 60), new Point(0, 60), bulge),
+                new Line(new Point(0, 60), new Point(0, 0)))));
+  }
+
+  /** Corner of 90° between a flat arc, hollow or full, and a straight: leftover r²(1 − π/4). */
+  @ParameterizedTest
+  @ValueSource(doubles = {1e-6, -1e-6, 1e-8, -1e-8})
+  void aDiscRoundsTheCornersUnderAFlatArc(double bulge) {
+    Region board = bulged(bulge);
+    double gone = board.area() - exact(Morphology.open(board, 6.35)).area();
+    assertEquals(6.35 * 6.35 * (4 - Math.PI), gone, 1e-3);
+  }
+
+  /** The crossing of a very large with a small circle, seen from the small one. */
+  @Test
+  void aSmallArcMeetsAFlatOne() {
+    Point meeting = new Point(0, 0);
+    Arc flat = Arc.ofBulge(new Point(100, 0), meeting, -1e-4);
+    Region part =
+        Region.of(
+            Outline.of(
+                Loop.of(
+                    new Line(new Point(-60, 50), new Point(-60, -50)),
+                    new Line(new Point(-60, -50), new Point(100, -50)),
+                    new Line(new Point(100, -50), new Point(100, 0)),
+                    flat,
+                    new Arc(new Point(-25, 0), 25, meeting, new Point(-25, 25), 90),
+                    new Line(new Point(-25, 25), new Point(-60, 50)))));
+    Region closed = exact(Morphology.close(part, 6.35));
+    assertTrue(Overlay.difference(part, closed).isEmpty());
+    assertTrue(closed.area() > part.area());
+  }
+}
