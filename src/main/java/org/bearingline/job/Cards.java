@@ -3,6 +3,7 @@ package org.bearingline.job;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.bearingline.export.pdf.Card;
 import org.bearingline.length.Length;
 import org.bearingline.length.Units;
@@ -20,11 +21,20 @@ final class Cards {
 
   static Card card(WorkedPart worked, Units units) {
     RoutingResult result = worked.result();
+    Optional<WholeCard> whole =
+        worked.whole().map(operations -> new WholeCard(worked, operations, units));
     List<Card.Section> sections = new ArrayList<>();
-    sections.add(tool(worked, units));
+    if (whole.isPresent()) {
+      sections.addAll(whole.get().sections());
+    } else {
+      sections.add(tool(worked, units));
+    }
     sections.add(reach(result, units));
     result.roughLine().ifPresent(line -> sections.add(saw(line, units)));
-    result.passes().ifPresent(passes -> sections.add(passes(passes, units)));
+    if (whole.isEmpty()) {
+      result.passes().ifPresent(passes -> sections.add(passes(passes, units)));
+    }
+    worked.grain().ifPresent(grain -> sections.add(GrainSection.of(grain)));
     sections.add(measures(worked, units));
     if (!result.part().notes().isEmpty()) {
       sections.add(Card.Section.of("Notes", result.part().notes()));
@@ -34,6 +44,7 @@ final class Cards {
         worked.order().name() + (quantity > 1 ? " × " + quantity : ""),
         result.part().about(),
         Plate.of(worked).get(0).cardPicture(units),
+        whole.flatMap(WholeCard::table),
         sections,
         result.cautions(),
         Settings.paper(worked.order().wishes()).paper());

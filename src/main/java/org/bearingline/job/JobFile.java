@@ -39,6 +39,7 @@ record JobFile(String name, Wishes general, List<Entry> parts) {
           "saw-blade",
           "run-out",
           "kerf",
+          "template-thickness",
           "parts");
 
   private static final Set<String> PART =
@@ -58,7 +59,9 @@ record JobFile(String name, Wishes general, List<Entry> parts) {
           "paper",
           "operations",
           "pair",
-          "register");
+          "register",
+          "grain",
+          "template-thickness");
 
   private static final Pattern FILE_NAME = Pattern.compile("[a-z0-9]+(-[a-z0-9]+)*");
 
@@ -70,6 +73,7 @@ record JobFile(String name, Wishes general, List<Entry> parts) {
    * @param quantity how many
    * @param wishes what the part says for itself
    * @param operations what the part says of operations, faces and hands
+   * @param stock its wood and the stuff of its templates
    * @param node where it stands
    * @param places where it says what
    */
@@ -79,6 +83,7 @@ record JobFile(String name, Wishes general, List<Entry> parts) {
       int quantity,
       Wishes wishes,
       OperationFile operations,
+      StockWishes stock,
       YamlNode node,
       WrittenPlaces places) {}
 
@@ -94,15 +99,17 @@ record JobFile(String name, Wishes general, List<Entry> parts) {
     Optional<Path> kit = top.optional("kit").map(node -> folder.resolve(node.text()));
     OptionalDouble thickness = OptionalDouble.empty();
     Optional<YamlNode> stock = top.optional("stock");
+    StockWishes usual = new StockWishes(Grain.ALONG, length(top, "template-thickness", units));
     if (stock.isPresent()) {
-      stock.get().allowOnly(Set.of("thickness", "species"));
+      stock.get().allowOnly(Set.of("thickness", "species", "grain"));
       thickness = length(stock.get(), "thickness", units);
+      usual = stock(stock.get(), usual, units);
     }
     Wishes general = wishes(top, Map.of(), kit, thickness, units);
     List<Entry> parts = new ArrayList<>();
     Set<String> names = new HashSet<>();
     for (YamlNode item : top.field("parts").items()) {
-      Entry entry = entry(top, item, units);
+      Entry entry = entry(top, item, usual, units);
       if (!names.add(entry.name())) {
         throw item.field("name")
             .problem("a part “" + entry.name() + "” stands above; give each its own name");
@@ -115,7 +122,18 @@ record JobFile(String name, Wishes general, List<Entry> parts) {
     return new JobFile(top.optional("job").map(YamlNode::text).orElse("job"), general, parts);
   }
 
-  private static Entry entry(YamlNode top, YamlNode node, Optional<Units> units) {
+  private static StockWishes stock(YamlNode node, StockWishes usual, Optional<Units> units) {
+    OptionalDouble template = length(node, "template-thickness", units);
+    if (template.isPresent() && !(template.getAsDouble() > 0)) {
+      throw node.field("template-thickness").problem("give a length above 0");
+    }
+    return new StockWishes(
+        node.optional("grain").map(Grain::read).orElse(usual.grain()),
+        template.isPresent() ? template : usual.templateThickness());
+  }
+
+  private static Entry entry(
+      YamlNode top, YamlNode node, StockWishes usual, Optional<Units> units) {
     node.allowOnly(PART);
     YamlNode name = node.field("name");
     if (!FILE_NAME.matcher(name.text()).matches()) {
@@ -137,6 +155,7 @@ record JobFile(String name, Wishes general, List<Entry> parts) {
         quantity(node, operations),
         wishes,
         operations,
+        stock(node, usual, units),
         node,
         WrittenPlaces.of(top, node));
   }

@@ -23,8 +23,8 @@ final class LayoutWords {
             + ReachWords.largest(result.largestCutter(), units));
     lines.addAll(
         worked
-            .plan()
-            .map(plan -> OperationLines.of(plan, units))
+            .whole()
+            .map(whole -> WholeWords.lines(whole, units))
             .orElseGet(() -> ReachWords.lines(result.reach(), units)));
     result.proof().ifPresent(proof -> lines.add("  " + proof(proof.maxDeviation(), units)));
     result

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.bearingline.drawing.Item;
 import org.bearingline.drawing.Layer;
 import org.bearingline.drawing.LayerName;
@@ -49,7 +50,8 @@ final class PartDrawing {
               LayerName.CUTTER_CENTRE, "path of the bit's centre",
               LayerName.TEMPLATE, "template edge: work to this line",
               LayerName.MARKS, "marks to transfer",
-              LayerName.FEED, "feed of a hand-held router, seen from above",
+              LayerName.FEED,
+                  "feed of a hand-held router and how the grain takes it, seen from face A",
               LayerName.LABELS, "words and measures"));
 
   private final RoutingResult result;
@@ -57,32 +59,34 @@ final class PartDrawing {
   /** The edges that the drawing's template shapes; other templates have their own drawing. */
   private final List<String> serves;
 
+  private final PlateMarks beside;
+  private final Optional<GrainWork> grain;
+
   private final Map<LayerName, List<Item>> items = new EnumMap<>(LayerName.class);
 
-  private PartDrawing(RoutingResult result, List<String> serves) {
-    this.result = result;
-    this.serves = serves;
+  private PartDrawing(Plate plate) {
+    this.result = plate.result();
+    this.serves = plate.serves();
+    this.beside = plate.marks();
+    this.grain = plate.worked().grain();
   }
 
-  /** Every layer but the words, with one template's edge. */
-  static List<Layer> layers(RoutingResult result, Template template, double enlargement) {
-    PartDrawing drawing = new PartDrawing(result, template.serves());
+  /** Every layer but the words, with the plate's edge where there is one. */
+  static List<Layer> layers(Plate plate, double enlargement) {
+    PartDrawing drawing = new PartDrawing(plate);
     drawing.part();
-    drawing.leftovers();
-    drawing.roughLine();
-    drawing.cutterCentre();
-    drawing.outline(LayerName.TEMPLATE, template.plate());
+    drawing.beside.grooves().forEach(item -> drawing.add(LayerName.GROOVE, item));
+    plate.template().ifPresent(template -> drawing.along(template, enlargement));
     drawing.marks();
-    drawing.feed(enlargement);
     return drawing.layers();
   }
 
-  /** The layers of a part of which nothing is routed: only its own line. */
-  static List<Layer> layers(RoutingResult result) {
-    PartDrawing drawing = new PartDrawing(result, List.of());
-    drawing.part();
-    drawing.marks();
-    return drawing.layers();
+  private void along(Template template, double enlargement) {
+    leftovers();
+    roughLine();
+    cutterCentre();
+    outline(LayerName.TEMPLATE, template.plate());
+    feed(enlargement);
   }
 
   static Layer layer(LayerName name, List<Item> items) {
@@ -91,7 +95,12 @@ final class PartDrawing {
 
   private List<Layer> layers() {
     List<Layer> layers = new ArrayList<>();
-    items.forEach((name, drawn) -> layers.add(layer(name, drawn)));
+    items.forEach(
+        (name, drawn) ->
+            layers.add(
+                name == LayerName.GROOVE
+                    ? new Layer(name, Role.NOTE, beside.grooveTitle(), drawn)
+                    : layer(name, drawn)));
     return layers;
   }
 
@@ -142,6 +151,7 @@ final class PartDrawing {
     for (Mark mark : result.part().marks()) {
       add(LayerName.MARKS, item(mark));
     }
+    beside.marks().forEach(item -> add(LayerName.MARKS, item));
   }
 
   private static Item item(Mark mark) {
@@ -162,7 +172,9 @@ final class PartDrawing {
     for (FeedArrow arrow : result.feed()) {
       // Between two arrows as much is left free as an arrow is long, or they run into one band.
       boolean crowded = last != null && last.distanceTo(arrow.at()) < 2 * wanted;
-      if (!serves.contains(arrow.edge()) || (crowded && arrow.edge().equals(lastEdge))) {
+      if (!serves.contains(arrow.edge())
+          || (crowded && arrow.edge().equals(lastEdge))
+          || grain.map(work -> work.tearsAt(arrow)).orElse(false)) {
         continue;
       }
       last = arrow.at();
@@ -173,5 +185,10 @@ final class PartDrawing {
       Path shaft = Path.of(new Line(arrow.at().minus(half), arrow.at().plus(half)));
       add(LayerName.FEED, new Item.Arrow(shaft, ARROW_HEAD * length / ARROW));
     }
+    grain.ifPresent(
+        work ->
+            new GrainMarks(enlargement)
+                .items(work, serves)
+                .forEach(item -> add(LayerName.FEED, item)));
   }
 }

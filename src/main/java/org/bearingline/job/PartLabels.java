@@ -31,14 +31,16 @@ final class PartLabels {
   /** Extra waste in mm, 1/64 in, that a bit takes without noticing. */
   static final double WORTH_A_WORD = 25.4 / 64;
 
+  private final Plate plate;
   private final RoutingResult result;
   private final Units units;
   private final double height;
   private final LabelPlacer placer;
   private final List<Item> items = new ArrayList<>();
 
-  private PartLabels(RoutingResult result, Units units, List<Layer> layers, double enlargement) {
-    this.result = result;
+  private PartLabels(Plate plate, Units units, List<Layer> layers, double enlargement) {
+    this.plate = plate;
+    this.result = plate.result();
     this.units = units;
     this.height = Drawing.TEXT_HEIGHT * enlargement;
     this.placer = new LabelPlacer(Typeface.REGULAR::width, height / 4);
@@ -50,14 +52,17 @@ final class PartLabels {
   }
 
   /** The same layers and one more with the words. */
-  static List<Layer> with(
-      RoutingResult result, Units units, List<Layer> layers, double enlargement) {
-    PartLabels labels = new PartLabels(result, units, layers, enlargement);
+  static List<Layer> with(Plate plate, Units units, List<Layer> layers, double enlargement) {
+    PartLabels labels = new PartLabels(plate, units, layers, enlargement);
     labels.leftovers();
     labels.bridges();
     labels.sizes();
     labels.radii();
     labels.marks();
+    labels.words(plate.marks().words());
+    if (layers.stream().anyMatch(layer -> layer.name() == LayerName.FEED)) {
+      plate.worked().grain().ifPresent(labels::grain);
+    }
     List<Layer> all = new ArrayList<>(layers);
     all.add(PartDrawing.layer(LayerName.LABELS, labels.items));
     return all;
@@ -154,6 +159,16 @@ final class PartLabels {
         items.addAll(placer.place(Wish.at(target(mark), mark.label(), height)));
       }
     }
+  }
+
+  private void words(List<PlateMarks.Said> said) {
+    for (PlateMarks.Said words : said) {
+      items.addAll(placer.place(Wish.at(words.at(), words.text(), height)));
+    }
+  }
+
+  private void grain(GrainWork grain) {
+    words(GrainMarks.words(grain, plate.serves()));
   }
 
   private static Point target(Mark mark) {

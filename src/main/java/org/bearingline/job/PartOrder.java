@@ -13,6 +13,7 @@ import org.bearingline.shape.MeasuredShape;
  * @param shape what it looks like
  * @param wishes tool, stock and paper, the job's and the command's already worked in
  * @param operations what a job file says of operations, faces and hands
+ * @param stock its wood and the stuff of its templates
  * @param places where a job file says so
  */
 record PartOrder(
@@ -21,12 +22,14 @@ record PartOrder(
     MeasuredShape shape,
     Wishes wishes,
     OperationFile operations,
+    StockWishes stock,
     WrittenPlaces places) {
 
   PartOrder {
     Objects.requireNonNull(name);
     Objects.requireNonNull(shape);
     Objects.requireNonNull(operations);
+    Objects.requireNonNull(stock);
     if (quantity < 1) {
       throw new IllegalArgumentException("a part is made at least once");
     }

@@ -9,27 +9,39 @@ import org.bearingline.drawing.Drawing;
 import org.bearingline.drawing.Item;
 import org.bearingline.drawing.Layer;
 import org.bearingline.drawing.LayerName;
+import org.bearingline.drawing.MirroredDrawing;
 import org.bearingline.export.pdf.CardPdf;
 import org.bearingline.length.Units;
 import org.bearingline.outline.Bounds;
 import org.bearingline.outline.Loop;
 import org.bearingline.outline.Path;
 import org.bearingline.outline.Region;
+import org.bearingline.outline.Similarity;
 import org.bearingline.outline.offset.Morphology;
+import org.bearingline.routing.RoutingResult;
 import org.bearingline.routing.Template;
 
 /**
  * One plate to make for a part, with the drawings of it.
  *
  * @param worked the part
- * @param template the plate; empty where nothing of the part is routed
+ * @param template the plate; empty where nothing of the part is routed along one
+ * @param result what routing found of all that the plate makes
+ * @param marks what its drawing shows besides
+ * @param mirror where the paper is printed mirrored
  */
-record Plate(WorkedPart worked, Optional<Template> template) {
+record Plate(
+    WorkedPart worked,
+    Optional<Template> template,
+    RoutingResult result,
+    PlateMarks marks,
+    Optional<Similarity> mirror) {
 
   /** The layers that help at the bench, on paper glued to the plate. */
   private static final Set<LayerName> ON_PAPER =
       EnumSet.of(
           LayerName.LEFTOVER,
+          LayerName.GROOVE,
           LayerName.RECESS,
           LayerName.PART,
           LayerName.ROUGH_LINE,
@@ -38,14 +50,26 @@ record Plate(WorkedPart worked, Optional<Template> template) {
 
   /** Every plate of the part, at least one. */
   static List<Plate> of(WorkedPart worked) {
+    if (worked.whole().isPresent()) {
+      return WholePlates.of(worked, worked.whole().get());
+    }
     List<Plate> plates = new ArrayList<>();
     for (Template template : worked.result().templates()) {
-      plates.add(new Plate(worked, Optional.of(template)));
+      plates.add(plain(worked, Optional.of(template)));
     }
     if (plates.isEmpty()) {
-      plates.add(new Plate(worked, Optional.empty()));
+      plates.add(plain(worked, Optional.empty()));
     }
     return plates;
+  }
+
+  private static Plate plain(WorkedPart worked, Optional<Template> template) {
+    return new Plate(worked, template, worked.result(), PlateMarks.NONE, Optional.empty());
+  }
+
+  /** Names of the edges that the plate shapes. */
+  List<String> serves() {
+    return template.map(Template::serves).orElse(List.of());
   }
 
   /** The part's name, a number from the second plate on, and the ending. */
@@ -60,7 +84,7 @@ record Plate(WorkedPart worked, Optional<Template> template) {
   }
 
   Drawing fullSize(Units units) {
-    return new Drawing(title(), PartLabels.with(worked.result(), units, layers(1), 1));
+    return new Drawing(title(), PartLabels.with(this, units, layers(1), 1));
   }
 
   /** For a laser or a machine: the template's line moved into the waste by half the kerf. */
@@ -88,11 +112,12 @@ record Plate(WorkedPart worked, Optional<Template> template) {
   Drawing forPaper(Units units) {
     List<Layer> layers =
         PartLabels.with(
-            worked.result(),
+            this,
             units,
             layers(1).stream().filter(layer -> ON_PAPER.contains(layer.name())).toList(),
             1);
-    return new Drawing(title(), layers);
+    Drawing drawing = new Drawing(title(), layers);
+    return mirror.map(seen -> MirroredDrawing.of(drawing, seen)).orElse(drawing);
   }
 
   /** The whole at a glance, with lettering that is legible in a small picture. */
@@ -112,14 +137,10 @@ record Plate(WorkedPart worked, Optional<Template> template) {
   private Drawing picture(Units units, double enlargement) {
     return PictureLegend.under(
         new Drawing(
-            title(),
-            PartLabels.with(worked.result(), units, layers(enlargement), enlargement),
-            enlargement));
+            title(), PartLabels.with(this, units, layers(enlargement), enlargement), enlargement));
   }
 
   private List<Layer> layers(double enlargement) {
-    return template.isPresent()
-        ? PartDrawing.layers(worked.result(), template.get(), enlargement)
-        : PartDrawing.layers(worked.result());
+    return PartDrawing.layers(this, enlargement);
   }
 }

@@ -47,7 +47,14 @@ final class Source {
       WrittenPlaces places = entry.places().outdoneBy(wishes);
       MeasuredShape shape = measured(entry, folder, merged, places);
       orders.add(
-          new PartOrder(entry.name(), entry.quantity(), shape, merged, entry.operations(), places));
+          new PartOrder(
+              entry.name(),
+              entry.quantity(),
+              shape,
+              merged,
+              entry.operations(),
+              entry.stock(),
+              places));
     }
     return orders;
   }
@@ -80,6 +87,7 @@ final class Source {
         shape.measured(wishes.measures(), wishes.units()),
         wishes,
         OperationFile.NONE,
+        StockWishes.USUAL,
         WrittenPlaces.NONE);
   }
 

@@ -1,5 +1,6 @@
 package org.bearingline.job;
 
+import java.util.List;
 import org.bearingline.kit.Cutter;
 import org.bearingline.kit.Follower;
 import org.bearingline.length.Length;
@@ -34,5 +35,13 @@ final class Words {
   static String small(double mm, Units units) {
     double least = units == Units.INCH ? 25.4 / 64 : 0.01;
     return mm > 0 && mm < least ? "under " + Length.print(least, units) : Length.print(mm, units);
+  }
+
+  /** "a, b and c". */
+  static String list(List<String> words) {
+    int last = words.size() - 1;
+    return last < 1
+        ? String.join("", words)
+        : String.join(", ", words.subList(0, last)) + " and " + words.get(last);
   }
 }

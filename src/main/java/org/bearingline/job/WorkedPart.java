@@ -1,15 +1,18 @@
 package org.bearingline.job;
 
+import java.util.List;
 import java.util.Optional;
 import org.bearingline.kit.Cutter;
 import org.bearingline.kit.Follower;
 import org.bearingline.kit.Kit;
+import org.bearingline.length.Units;
 import org.bearingline.part.Part;
 import org.bearingline.problem.Problem;
 import org.bearingline.routing.LargestCutter;
 import org.bearingline.routing.Routing;
 import org.bearingline.routing.RoutingResult;
 import org.bearingline.routing.RoutingSettings;
+import org.bearingline.routing.operation.Operation;
 import org.bearingline.routing.operation.OperationPlan;
 import org.bearingline.routing.operation.Tooling;
 
@@ -17,35 +20,71 @@ import org.bearingline.routing.operation.Tooling;
  * A part of a job with everything routing found of it.
  *
  * @param order what was asked for
- * @param result what it needs
+ * @param result what it needs; of a part with operations, theirs together
  * @param kit whose tools were looked at
- * @param plan of its operations; empty where the job names none
+ * @param grain how its edges meet the fibres; empty for sheet stock
+ * @param whole its operations; empty where it names none
  */
-record WorkedPart(PartOrder order, RoutingResult result, Kit kit, Optional<OperationPlan> plan) {
+record WorkedPart(
+    PartOrder order,
+    RoutingResult result,
+    Kit kit,
+    Optional<GrainWork> grain,
+    Optional<WholeWork> whole) {
 
-  static WorkedPart of(PartOrder order) {
-    Wishes wishes = order.wishes();
-    Kit kit = Tools.kit(wishes);
-    Part part = order.shape().part().named(order.name());
-    Cutter cutter = Tools.cutter(wishes, part, kit, LargestCutter.of(part));
-    Follower follower = Tools.follower(wishes, cutter, kit);
-    RoutingSettings settings = Settings.routing(wishes, cutter, follower);
-    if (order.operations().isWritten()) {
-      OperationPlan plan = plan(order, part, new Tooling(cutter, follower), settings, kit);
-      return new WorkedPart(order, plan.asOne(settings, kit), kit, Optional.of(plan));
-    }
-    return new WorkedPart(order, Routing.workOut(part, settings, kit), kit, Optional.empty());
+  /** The plan of its operations; empty where it names none. */
+  Optional<OperationPlan> plan() {
+    return whole.map(WholeWork::plan);
   }
 
-  private static OperationPlan plan(
-      PartOrder order, Part part, Tooling usual, RoutingSettings settings, Kit kit) {
-    OperationFile file = order.operations();
-    OperationTools tools = new OperationTools(order.wishes(), kit);
+  static WorkedPart of(PartOrder order) {
+    Kit kit = Tools.kit(order.wishes());
+    Part part = order.shape().part().named(order.name());
+    return order.operations().isWritten() ? whole(order, part, kit) : plain(order, part, kit);
+  }
+
+  private static WorkedPart plain(PartOrder order, Part part, Kit kit) {
+    Wishes wishes = order.wishes();
+    Cutter cutter = Tools.cutter(wishes, part, kit, LargestCutter.of(part));
+    Follower follower = Tools.follower(wishes, cutter, kit);
+    RoutingResult result = Routing.workOut(part, Settings.routing(wishes, cutter, follower), kit);
+    return new WorkedPart(
+        order,
+        result,
+        kit,
+        GrainWork.of(part, order.stock().grain(), Settings.units(wishes)),
+        Optional.empty());
+  }
+
+  private static WorkedPart whole(PartOrder order, Part part, Kit kit) {
+    Wishes wishes = order.wishes();
+    Units units = Settings.units(wishes);
+    Cutter cutter = Tools.cutter(wishes, part, kit, LargestCutter.of(part));
+    Tooling usual = new Tooling(cutter, Tools.follower(wishes, cutter, kit));
+    RoutingSettings settings = Settings.routing(wishes, usual.cutter(), usual.follower());
+    List<Operation> operations =
+        order.operations().operations(part, order.shape(), usual, new OperationTools(wishes, kit));
+    OperationPlan plan = planned(order, part, operations, settings, kit);
+    OperationSetups setups =
+        new OperationSetups(
+            kit, settings.thickness().orElseThrow(), order.stock().templateThickness(), units);
+    WholeWork whole = WholeWork.of(plan, setups);
+    Part finished = FinishedPart.of(part, operations);
+    RoutingResult result = plan.asOne(settings, kit);
+    return new WorkedPart(
+        order,
+        result,
+        kit,
+        GrainWork.of(finished, operations, order.stock().grain(), units),
+        Optional.of(whole));
+  }
+
+  private static OperationPlan planned(
+      PartOrder order, Part part, List<Operation> operations, RoutingSettings settings, Kit kit) {
     try {
-      return OperationPlan.of(
-          part, file.operations(part, order.shape(), usual, tools), settings, kit, file.faces());
+      return OperationPlan.of(part, operations, settings, kit, order.operations().faces());
     } catch (Problem refused) {
-      throw file.located(refused);
+      throw order.operations().located(refused);
     }
   }
 }

@@ -1,6 +1,8 @@
 package org.bearingline.export.pdf;
 
 import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
 import org.bearingline.drawing.Drawing;
 import org.bearingline.drawing.sheet.Paper;
 
@@ -10,7 +12,9 @@ import org.bearingline.drawing.sheet.Paper;
  * @param title the part
  * @param subtitle its measures, bit and follower in a few words
  * @param picture drawn to fit, with its dimensions and labels
- * @param sections in reading order
+ * @param across a section as wide as the page between picture and columns, such as a table of many
+ *     columns; may be empty
+ * @param sections in reading order, in two columns
  * @param cautions sentences, set apart
  * @param paper the paper the sheets are printed on; the card takes Letter or A4 after it
  */
@@ -18,13 +22,26 @@ public record Card(
     String title,
     String subtitle,
     Drawing picture,
+    Optional<Section> across,
     List<Section> sections,
     List<String> cautions,
     Paper paper) {
 
   public Card {
+    Objects.requireNonNull(across);
     sections = List.copyOf(sections);
     cautions = List.copyOf(cautions);
+  }
+
+  /** A card without a section as wide as the page. */
+  public Card(
+      String title,
+      String subtitle,
+      Drawing picture,
+      List<Section> sections,
+      List<String> cautions,
+      Paper paper) {
+    this(title, subtitle, picture, Optional.empty(), sections, cautions, paper);
   }
 
   /**

@@ -85,10 +85,12 @@ public final class CardPdf {
       framed = 0;
     }
     List<CardPiece> head = head();
+    List<CardPiece> across = across();
+    double wide = CardColumns.height(across);
     double top = height - MARGIN - CardColumns.height(head) - 2;
-    double room = top - MARGIN - framed - 3;
+    double room = top - MARGIN - framed - 3 - wide;
     double tall = pictureHeight(room, pieces);
-    double columnTop = top - tall - 3;
+    double columnTop = top - tall - 3 - wide;
     double most = columnTop - MARGIN - framed;
     boolean single = CardColumns.fits(pieces, most);
     double first = single ? CardColumns.balanced(pieces, most) : most;
@@ -97,6 +99,7 @@ public final class CardPdf {
     try (Canvas canvas = new Canvas(file, width, height, 1, 1)) {
       draw(canvas, head, MARGIN, height - MARGIN);
       picture(canvas, new Bounds(MARGIN, top - tall, width - MARGIN, top));
+      draw(canvas, across, MARGIN, top - tall - 3);
       columns(canvas, poured, columnTop);
       if (!cautions.isEmpty()) {
         frame(canvas, cautions, framed - 3);
@@ -117,6 +120,11 @@ public final class CardPdf {
     }
     head.addAll(new CardText(file.fonts(), wide).paragraph(card.subtitle(), CardText.HEADING));
     return head;
+  }
+
+  private List<CardPiece> across() {
+    CardText text = new CardText(file.fonts(), width - 2 * MARGIN);
+    return card.across().map(text::section).orElse(List.of());
   }
 
   private List<CardPiece> cautions() {

@@ -16,9 +16,8 @@ import org.bearingline.routing.operation.Operation;
 import org.bearingline.routing.operation.Tooling;
 
 /**
- * The usual order of operations, from its table: what lies inside before the outside edge, an
- * opening before its ledge, an edge before the groove whose bearing runs on it, a pocket before its
- * plug.
+ * The usual order of operations, from its table: what lies inside before the outside edge, an ledge
+ * before its opening, an edge before the groove whose bearing runs on it, a pocket before its plug.
  */
 public final class Precedence {
 

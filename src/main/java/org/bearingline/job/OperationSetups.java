@@ -1,0 +1,111 @@
+package org.bearingline.job;
+
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.bearingline.kit.Bit;
+import org.bearingline.kit.Follower;
+import org.bearingline.kit.Kit;
+import org.bearingline.length.Units;
+import org.bearingline.problem.Problem;
+import org.bearingline.routing.operation.EdgeGroove;
+import org.bearingline.routing.operation.Operation;
+import org.bearingline.routing.operation.PlannedOperation;
+import org.bearingline.routing.operation.Routed;
+import org.bearingline.routing.operation.Tooling;
+import org.bearingline.routing.setup.GrooveRequest;
+import org.bearingline.routing.setup.GrooveSetup;
+import org.bearingline.routing.setup.Setup;
+import org.bearingline.routing.setup.SetupRequest;
+import org.bearingline.routing.setup.SetupTool;
+
+/**
+ * Sets up the operations of a part with the maker's own bits.
+ *
+ * @param kit the maker's tools
+ * @param stock thickness of the work, mm
+ * @param template thickness of the template, mm; empty where not chosen yet
+ * @param units of the sentences
+ */
+record OperationSetups(Kit kit, double stock, OptionalDouble template, Units units) {
+
+  /** Diameters nearer than this, in mm, are the same tool. */
+  private static final double SAME_TOOL = 0.02;
+
+  /** The operation with its setup; refused at its own place. */
+  WorkedOperation of(int number, PlannedOperation planned) {
+    Operation operation = planned.operation();
+    try {
+      if (operation instanceof EdgeGroove groove) {
+        return new WorkedOperation(
+            number, planned, Optional.empty(), Optional.of(groove(groove, planned)));
+      }
+      if (operation instanceof Routed routed) {
+        return new WorkedOperation(
+            number, planned, Optional.of(Setup.of(request(routed), units)), Optional.empty());
+      }
+      return new WorkedOperation(number, planned, Optional.empty(), Optional.empty());
+    } catch (Problem refused) {
+      throw operation.problem(operation.name() + ": " + refused.getMessage());
+    }
+  }
+
+  private GrooveSetup groove(EdgeGroove groove, PlannedOperation planned) {
+    return GrooveSetup.of(
+        new GrooveRequest(
+            groove.name(),
+            groove.cutter(),
+            groove.face(),
+            groove.fromFace(),
+            groove.cutter().thickness(),
+            planned.groove().orElseThrow().depthWanted(),
+            OptionalDouble.empty(),
+            kit.bearings()),
+        units);
+  }
+
+  private SetupRequest request(Routed operation) {
+    boolean through = operation.depth().isEmpty();
+    return new SetupRequest(
+        operation.name(),
+        tool(operation, through),
+        operation.face(),
+        operation.depth().orElse(stock),
+        through,
+        template,
+        OptionalDouble.empty());
+  }
+
+  /** The kit's bit of that diameter that suits the cut best; for one not in the kit, the usual. */
+  private SetupTool tool(Routed operation, boolean through) {
+    Tooling tooling = operation.tool();
+    boolean collar = tooling.follower() instanceof Follower.Collar;
+    double depth = operation.depth().orElse(stock);
+    List<Bit> fitting =
+        kit.bits().stream()
+            .filter(bit -> Math.abs(bit.diameter() - tooling.cutter().diameter()) < SAME_TOOL)
+            .filter(bit -> collar || bit.bearing() != Bit.BearingSeat.NONE)
+            .filter(bit -> collar || through || bit.bearing() != Bit.BearingSeat.TIP)
+            .sorted(Comparator.comparingDouble(bit -> bit.cuttingLength().orElse(0)))
+            .toList();
+    Bit.BearingSeat seat = collar ? Bit.BearingSeat.NONE : Bit.BearingSeat.SHANK;
+    OptionalDouble length = tooling.cuttingLength();
+    if (!fitting.isEmpty()) {
+      Bit bit =
+          fitting.stream()
+              .filter(one -> one.cuttingLength().orElse(0) >= depth)
+              .findFirst()
+              .orElse(fitting.get(fitting.size() - 1));
+      seat = bit.bearing();
+      length = length.isPresent() ? length : bit.cuttingLength();
+    }
+    return new SetupTool(
+        tooling.cutter(),
+        length,
+        tooling.follower(),
+        seat,
+        OptionalDouble.empty(),
+        OptionalDouble.empty());
+  }
+}

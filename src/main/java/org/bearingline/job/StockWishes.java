@@ -1,0 +1,15 @@
+package org.bearingline.job;
+
+import java.util.OptionalDouble;
+
+/**
+ * What a job file says of the wood of a part and of the stuff of its templates.
+ *
+ * @param grain how the fibres lie
+ * @param templateThickness mm; empty where not chosen yet
+ */
+record StockWishes(Grain grain, OptionalDouble templateThickness) {
+
+  /** Solid wood with its fibres along the part. */
+  static final StockWishes USUAL = new StockWishes(Grain.ALONG, OptionalDouble.empty());
+}

@@ -1,0 +1,114 @@
+package org.bearingline.job;
+
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import org.bearingline.export.pdf.Card;
+import org.bearingline.length.Length;
+import org.bearingline.length.Units;
+import org.bearingline.outline.Bounds;
+import org.bearingline.outline.Path;
+import org.bearingline.routing.CutterRun;
+import org.bearingline.routing.Template;
+import org.bearingline.routing.operation.PlannedTemplate;
+import org.bearingline.routing.setup.ClampSettings;
+import org.bearingline.routing.setup.ClampZones;
+import org.bearingline.routing.setup.PieceHold;
+
+/** What the card of a part with operations says beside what every card says. */
+final class WholeCard {
+
+  private final WorkedPart worked;
+  private final WholeWork whole;
+  private final Units units;
+
+  WholeCard(WorkedPart worked, WholeWork whole, Units units) {
+    this.worked = worked;
+    this.whole = whole;
+    this.units = units;
+  }
+
+  List<Card.Section> sections() {
+    List<Card.Section> sections = new ArrayList<>();
+    sections.add(templates());
+    if (!whole.plan().faces().sentences().isEmpty()) {
+      sections.add(Card.Section.of("Faces", whole.plan().faces().sentences()));
+    }
+    sections.add(setups());
+    sections.add(holding());
+    return sections;
+  }
+
+  private Card.Section templates() {
+    List<String> lines = new ArrayList<>();
+    for (PlannedTemplate planned : whole.plan().templates()) {
+      Template template = planned.template();
+      List<String> makes = new ArrayList<>();
+      for (PlannedTemplate.Service service : planned.services()) {
+        makes.add(service.operation().name() + " " + edge(service));
+      }
+      lines.add("Template " + template.number() + ": " + String.join("; ", makes) + ".");
+      lines.addAll(template.notes());
+      lines.addAll(planned.sentences());
+    }
+    lines.addAll(whole.plan().sentences());
+    worked
+        .result()
+        .proof()
+        .ifPresent(
+            proof ->
+                lines.add(
+                    "Played forward, "
+                        + (whole.plan().templates().size() > 1 ? "they are " : "it is ")
+                        + LayoutWords.proof(proof.maxDeviation(), units)
+                        + "."));
+    return Card.Section.of("Templates", lines);
+  }
+
+  private String edge(PlannedTemplate.Service service) {
+    double offset = service.offset();
+    if (Math.abs(offset) < 1e-9) {
+      return "on the line";
+    }
+    String distance = Length.print(Math.abs(offset), units);
+    boolean larger = offset < 0 != service.operation().edge().outside();
+    return distance + (larger ? " outside the line" : " inside the line");
+  }
+
+  private Card.Section setups() {
+    Set<String> lines = new LinkedHashSet<>();
+    for (WorkedOperation one : whole.operations()) {
+      lines.addAll(one.planned().sentences());
+      lines.addAll(one.sentences());
+    }
+    return Card.Section.of("Setting up", List.copyOf(lines));
+  }
+
+  private Card.Section holding() {
+    List<String> lines = new ArrayList<>();
+    Bounds box = worked.result().part().contour().loop().bounds();
+    lines.add(PieceHold.of(box.width(), box.height(), units).sentence());
+    for (PlannedTemplate planned : whole.plan().templates()) {
+      Template template = planned.template();
+      List<Path> paths =
+          worked.result().cutterCentre().stream()
+              .filter(run -> template.serves().contains(run.edge()))
+              .map(CutterRun::path)
+              .toList();
+      if (!paths.isEmpty()) {
+        String which =
+            whole.plan().templates().size() > 1 ? "Template " + template.number() + ": " : "";
+        ClampZones.of(template.plate(), paths, ClampSettings.usual(), units)
+            .sentences()
+            .forEach(sentence -> lines.add(which + sentence));
+      }
+    }
+    return Card.Section.of("Holding", lines);
+  }
+
+  Optional<Card.Section> table() {
+    return Optional.of(OperationTable.of(whole, units));
+  }
+}
