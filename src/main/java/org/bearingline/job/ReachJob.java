@@ -21,8 +21,9 @@ public final class ReachJob {
    * @param part its shape, measured
    * @param reach what the bit makes and leaves
    * @param largest the fattest cutter that leaves nothing
+   * @param kit whose tools were looked at
    */
-  record Row(PartOrder order, Part part, Reach reach, LargestCutter largest) {}
+  record Row(PartOrder order, Part part, Reach reach, LargestCutter largest, Kit kit) {}
 
   private final List<Row> rows;
   private final boolean bitsWereAsked;
@@ -50,7 +51,7 @@ public final class ReachJob {
     LargestCutter largest = LargestCutter.of(part);
     for (Cutter cutter : Tools.cutters(order.wishes(), kit)) {
       Reach reach = Reach.of(part, cutter, Tools.follower(order.wishes(), cutter, kit));
-      rows.add(new Row(order, part, reach, largest));
+      rows.add(new Row(order, part, reach, largest, kit));
     }
     return rows;
   }

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
+import java.util.stream.Stream;
 import org.bearingline.export.report.Report;
 import org.bearingline.export.report.ReportWriter;
 import org.bearingline.kit.Bit;
@@ -27,24 +28,29 @@ final class Reports {
   static String reach(List<ReachJob.Row> rows) {
     List<Report.Part> parts = new ArrayList<>();
     for (ReachJob.Row row : rows) {
-      parts.add(part(row.part(), row.order().quantity(), row.reach(), row.largest()));
+      parts.add(part(row));
     }
     return new String(ReportWriter.write(new Report(parts)), StandardCharsets.UTF_8);
   }
 
-  private static Report.Part part(Part part, int quantity, Reach reach, LargestCutter largest) {
+  private static Report.Part part(ReachJob.Row row) {
     return entry(
-        part,
-        quantity,
-        reach,
-        largest,
-        List.of(),
+        row.part(),
+        row.order().quantity(),
+        row.reach(),
+        row.largest(),
+        distinct(row.kit().bits().stream().filter(bit -> row.largest().allows(bit.diameter()))),
         Optional.empty(),
         Optional.empty(),
         List.of(),
         Optional.empty(),
-        reach.cautions(),
+        row.reach().cautions(),
         List.of());
+  }
+
+  /** A bit of another length or shank reaches the same, so each diameter is told once. */
+  private static List<Report.Bit> distinct(Stream<Bit> bits) {
+    return bits.mapToDouble(Bit::diameter).distinct().mapToObj(Report.Bit::new).toList();
   }
 
   /** One part of a layout. */

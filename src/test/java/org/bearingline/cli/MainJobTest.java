@@ -200,6 +200,29 @@ class MainJobTest {
     assertEquals(0, run.status(), run.out());
   }
 
+  /** A flush bit leaves nothing where its radius is at most the inside radius, here 1/2 in. */
+  @Test
+  void theBitsThatLeaveNothingAreToldOnceEach() throws IOException {
+    Path kit =
+        Files.writeString(
+            folder.resolve("kit.yaml"),
+            "bits: [1/4in, {diameter: 1in, cutting-length: 1in}, 1in, 1-1/8in]\n");
+    String json =
+        CommandRun.of(
+                "reach",
+                "cloud-lift-rail",
+                "--set",
+                "radius=1/2in",
+                "--bit",
+                "1-1/4in",
+                "--json",
+                "--kit",
+                kit.toString())
+            .out();
+    String told = json.substring(json.indexOf("bitsThatLeaveNothing"), json.indexOf("roughLine"));
+    assertEquals(List.of(6.35, 25.4), all(told, "\"diameter\""));
+  }
+
   @Test
   void withoutABitTheKitIsTriedAndOneThatFitsIsEnough() {
     assertEquals(0, CommandRun.of("reach", "cloud-lift-rail").status());
