@@ -89,15 +89,20 @@ class MorphologyExactFitTest {
     assertEquals(2 * (1600 - 25 * (4 - Math.PI) + 12.5 * Math.PI), opened.area(), 1e-9);
   }
 
-  /** Grown, they meet in the one point that is the middle of both circles' travel. */
+  /** Grown, they meet in the one point that is the middle of a circle's travel. */
   @Test
   void discsThatGrowToTouchStayTwo() {
-    Arc left = new Arc(new Point(0, 0), 10, new Point(-10, 0), new Point(-10, 0), 360);
-    Arc right = new Arc(new Point(27, 0), 5, new Point(32, 0), new Point(32, 0), 360);
-    Region discs = Region.of(Outline.of(Loop.of(left)), Outline.of(Loop.of(right)));
-    Region grown = exact(Morphology.dilate(discs, 6));
+    Point left = new Point(-68.07, 22.689999999999998);
+    Point onLeft = new Point(-62.948306286103055, 34.61680399356963);
+    Point right = new Point(-52.92588561330011, 57.95585032921437);
+    Point onRight = new Point(-47.91467527689864, 69.62537349703675);
+    Region discs =
+        Region.of(
+            Outline.of(Loop.of(new Arc(left, 12.98, onLeft, onLeft, 360))),
+            Outline.of(Loop.of(new Arc(right, 12.7, onRight, onRight, 360))));
+    Region grown = exact(Morphology.dilate(discs, 6.35));
     assertEquals(2, grown.pieces().size());
-    assertEquals(Math.PI * (16 * 16 + 11 * 11), grown.area(), 1e-9);
+    assertEquals(Math.PI * (19.33 * 19.33 + 19.05 * 19.05), grown.area(), 1e-9);
   }
 
   /** Below and above the middle of a gap of two radii the same distance holds on both sides. */

@@ -104,22 +104,33 @@ class MorphologyScaleTest {
     assertEquals(6.35 * 6.35 * (4 - Math.PI), gone, 1e-3);
   }
 
-  /** The crossing of a very large with a small circle, seen from the small one. */
+  /** A hollow between an edge of 9.7 m radius and an arc of 11 mm, which the disc rounds. */
   @Test
   void aSmallArcMeetsAFlatOne() {
-    Point meeting = new Point(0, 0);
-    Arc flat = Arc.ofBulge(new Point(100, 0), meeting, -1e-4);
+    Point corner = new Point(-37.903115066315216, 4.199784845584906);
+    Point low = new Point(-35.71119538744388, -1.5863468270778531);
+    Point left = new Point(-71.83889408683055, 22.125111854561364);
+    Point down = new Point(-32.7954591447205, -17.77737647086517);
     Region part =
         Region.of(
             Outline.of(
                 Loop.of(
-                    new Line(new Point(-60, 50), new Point(-60, -50)),
-                    new Line(new Point(-60, -50), new Point(100, -50)),
-                    new Line(new Point(100, -50), new Point(100, 0)),
-                    flat,
-                    new Arc(new Point(-25, 0), 25, meeting, new Point(-25, 25), 90),
-                    new Line(new Point(-25, 25), new Point(-60, 50)))));
-    Region closed = exact(Morphology.close(part, 6.35));
+                    new Arc(
+                        new Point(-4580.037345162359, -8553.768848819154),
+                        9688.643377635475,
+                        left,
+                        corner,
+                        -0.22696275975659136),
+                    new Arc(
+                        new Point(-47.05974559395625, -2.5771978900416874),
+                        11.391724084558431,
+                        corner,
+                        low,
+                        -31.515905222160868),
+                    new Line(low, down),
+                    new Line(down, new Point(20, 40)),
+                    new Line(new Point(20, 40), left))));
+    Region closed = exact(Morphology.close(part, 9.525));
     assertTrue(Overlay.difference(part, closed).isEmpty());
     assertTrue(closed.area() > part.area());
   }
