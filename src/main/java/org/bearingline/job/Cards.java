@@ -12,7 +12,7 @@ import org.bearingline.routing.Passes;
 import org.bearingline.routing.RoughLine;
 import org.bearingline.routing.RoutingResult;
 import org.bearingline.routing.Template;
-import org.bearingline.shape.MeasuredShape;
+import org.bearingline.shape.Design;
 
 /** Says on paper what the maker needs to know of one part. */
 final class Cards {
@@ -24,6 +24,9 @@ final class Cards {
     Optional<WholeCard> whole =
         worked.whole().map(operations -> new WholeCard(worked, operations, units));
     List<Card.Section> sections = new ArrayList<>();
+    if (worked.order().shape() instanceof PanelDesign panel) {
+      sections.add(PanelSection.of(panel, units));
+    }
     if (whole.isPresent()) {
       sections.addAll(whole.get().sections());
     } else {
@@ -180,7 +183,7 @@ final class Cards {
 
   private static Card.Section measures(WorkedPart worked, Units units) {
     List<String> said = new ArrayList<>();
-    MeasuredShape shape = worked.order().shape();
+    Design shape = worked.order().shape();
     Map<String, Double> lengths = shape.lengths();
     shape
         .settings()

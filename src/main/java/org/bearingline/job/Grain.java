@@ -16,7 +16,7 @@ record Grain(OptionalDouble degrees) {
   static final Grain ALONG = new Grain(OptionalDouble.of(0));
 
   private static final Grain ACROSS = new Grain(OptionalDouble.of(90));
-  private static final Grain NONE = new Grain(OptionalDouble.empty());
+  static final Grain NONE = new Grain(OptionalDouble.empty());
 
   /** Reads {@code along}, {@code across}, {@code none}, or a number of degrees. */
   static Grain read(YamlNode node) {

@@ -21,8 +21,11 @@ import org.bearingline.yaml.YamlNode;
  * @param name of the piece
  * @param general what holds for every part that does not say otherwise
  * @param parts in the file's order
+ * @param top the whole file, for what belongs to the job as one: panels and offcuts
+ * @param units of a bare length; empty to refuse one
  */
-record JobFile(String name, Wishes general, List<Entry> parts) {
+record JobFile(
+    String name, Wishes general, List<Entry> parts, YamlNode top, Optional<Units> units) {
 
   private static final Set<String> TOP =
       Set.of(
@@ -40,7 +43,10 @@ record JobFile(String name, Wishes general, List<Entry> parts) {
           "run-out",
           "kerf",
           "template-thickness",
-          "parts");
+          "parts",
+          "panels",
+          "offcuts",
+          "sawing");
 
   private static final Set<String> PART =
       Set.of(
@@ -49,6 +55,7 @@ record JobFile(String name, Wishes general, List<Entry> parts) {
           "measures",
           "quantity",
           "thickness",
+          "species",
           "bit",
           "bearing",
           "collar",
@@ -63,7 +70,7 @@ record JobFile(String name, Wishes general, List<Entry> parts) {
           "grain",
           "template-thickness");
 
-  private static final Pattern FILE_NAME = Pattern.compile("[a-z0-9]+(-[a-z0-9]+)*");
+  static final Pattern FILE_NAME = Pattern.compile("[a-z0-9]+(-[a-z0-9]+)*");
 
   /**
    * One part as written.
@@ -99,7 +106,8 @@ record JobFile(String name, Wishes general, List<Entry> parts) {
     Optional<Path> kit = top.optional("kit").map(node -> folder.resolve(node.text()));
     OptionalDouble thickness = OptionalDouble.empty();
     Optional<YamlNode> stock = top.optional("stock");
-    StockWishes usual = new StockWishes(Grain.ALONG, length(top, "template-thickness", units));
+    StockWishes usual = new StockWishes(
+            Grain.ALONG, length(top, "template-thickness", units), Optional.empty());
     if (stock.isPresent()) {
       stock.get().allowOnly(Set.of("thickness", "species", "grain"));
       thickness = length(stock.get(), "thickness", units);
@@ -119,7 +127,8 @@ record JobFile(String name, Wishes general, List<Entry> parts) {
     if (parts.isEmpty()) {
       throw top.field("parts").problem("the job has no parts; list at least one");
     }
-    return new JobFile(top.optional("job").map(YamlNode::text).orElse("job"), general, parts);
+    return new JobFile(
+        top.optional("job").map(YamlNode::text).orElse("job"), general, parts, top, units);
   }
 
   private static StockWishes stock(YamlNode node, StockWishes usual, Optional<Units> units) {
@@ -129,7 +138,8 @@ record JobFile(String name, Wishes general, List<Entry> parts) {
     }
     return new StockWishes(
         node.optional("grain").map(Grain::read).orElse(usual.grain()),
-        template.isPresent() ? template : usual.templateThickness());
+        template.isPresent() ? template : usual.templateThickness(),
+        node.optional("species").map(YamlNode::text).or(usual::species));
   }
 
   private static Entry entry(
@@ -166,21 +176,27 @@ record JobFile(String name, Wishes general, List<Entry> parts) {
     if (written.isEmpty()) {
       return least;
     }
+    int count = count(written.get());
+    if (count % least != 0) {
+      throw written.get().problem("left and right pieces come in pairs; give an even quantity");
+    }
+    return count;
+  }
+
+  /** How many, from 1 to 1000. */
+  static int count(YamlNode written) {
     try {
-      int count = Integer.parseInt(written.get().text());
+      int count = Integer.parseInt(written.text());
       if (count >= 1 && count <= 1000) {
-        if (count % least != 0) {
-          throw written.get().problem("left and right pieces come in pairs; give an even quantity");
-        }
         return count;
       }
     } catch (NumberFormatException notWhole) {
       // Refused below, like a count out of range.
     }
-    throw written.get().problem("“" + written.get().text() + "” is no count from 1 to 1000");
+    throw written.problem("“" + written.text() + "” is no count from 1 to 1000");
   }
 
-  private static Wishes wishes(
+  static Wishes wishes(
       YamlNode node,
       Map<String, String> measures,
       Optional<Path> kit,
@@ -215,7 +231,7 @@ record JobFile(String name, Wishes general, List<Entry> parts) {
     };
   }
 
-  private static OptionalDouble length(YamlNode node, String field, Optional<Units> units) {
+  static OptionalDouble length(YamlNode node, String field, Optional<Units> units) {
     Optional<YamlNode> written = node.optional(field);
     if (written.isEmpty()) {
       return OptionalDouble.empty();

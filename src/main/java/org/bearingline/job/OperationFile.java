@@ -8,11 +8,12 @@ import org.bearingline.part.Part;
 import org.bearingline.problem.NearestName;
 import org.bearingline.problem.Place;
 import org.bearingline.problem.Problem;
+import org.bearingline.routing.operation.EdgeGroove;
 import org.bearingline.routing.operation.FaceWishes;
 import org.bearingline.routing.operation.Operation;
 import org.bearingline.routing.operation.Tooling;
 import org.bearingline.routing.operation.UsualOperations;
-import org.bearingline.shape.MeasuredShape;
+import org.bearingline.shape.Design;
 import org.bearingline.yaml.YamlNode;
 
 /**
@@ -22,13 +23,23 @@ import org.bearingline.yaml.YamlNode;
  * @param faces pair and registration
  * @param register where the registration is written
  * @param units of a bare length; empty to refuse one
+ * @param grooves for the panels that the part holds
  */
 record OperationFile(
-    Optional<YamlNode> list, FaceWishes faces, Optional<YamlNode> register, Optional<Units> units) {
+    Optional<YamlNode> list,
+    FaceWishes faces,
+    Optional<YamlNode> register,
+    Optional<Units> units,
+    List<EdgeGroove> grooves) {
+
+  OperationFile {
+    grooves = List.copyOf(grooves);
+  }
 
   /** A part that says nothing. */
   static final OperationFile NONE =
-      new OperationFile(Optional.empty(), FaceWishes.NONE, Optional.empty(), Optional.empty());
+      new OperationFile(
+          Optional.empty(), FaceWishes.NONE, Optional.empty(), Optional.empty(), List.of());
 
   /** Reads a part's fields; the operations themselves wait until its shape is known. */
   static OperationFile in(YamlNode part, Optional<Units> units) {
@@ -38,7 +49,8 @@ record OperationFile(
         new FaceWishes(
             part.optional("pair").map(OperationFile::pair), register.map(OperationFile::register)),
         register,
-        units);
+        units,
+        List.of());
   }
 
   private static FaceWishes.Pair pair(YamlNode node) {
@@ -71,7 +83,7 @@ record OperationFile(
 
   /** Whether the part says anything that the usual way of working it does not. */
   boolean isWritten() {
-    return list.isPresent() || !faces.equals(FaceWishes.NONE);
+    return list.isPresent() || !grooves.isEmpty() || !faces.equals(FaceWishes.NONE);
   }
 
   /**
@@ -79,12 +91,35 @@ record OperationFile(
    *
    * @param usual the part's own bit and follower
    */
-  List<Operation> operations(Part part, MeasuredShape shape, Tooling usual, OperationTools tools) {
-    if (list.isEmpty()) {
-      return UsualOperations.of(part, usual);
+  List<Operation> operations(Part part, Design shape, Tooling usual, OperationTools tools) {
+    List<Operation> operations =
+        list.isPresent()
+            ? written(part, shape, tools)
+            : new ArrayList<>(UsualOperations.of(part, usual));
+    for (EdgeGroove groove : grooves) {
+      if (operations.stream().anyMatch(EdgeGroove.class::isInstance)) {
+        throw new Problem(
+            groove.head().place(),
+            "“"
+                + part.name()
+                + "” is grooved already; leave the groove out of its operations, the panel brings"
+                + " its own");
+      }
+      operations.add(groove);
     }
+    return operations;
+  }
+
+  /** The same part, grooved for a panel too. */
+  OperationFile with(EdgeGroove groove) {
+    List<EdgeGroove> more = new ArrayList<>(grooves);
+    more.add(groove);
+    return new OperationFile(list, faces, register, units, more);
+  }
+
+  private List<Operation> written(Part part, Design shape, OperationTools tools) {
     List<Operation> operations = new ArrayList<>();
-    for (YamlNode item : list.get().items()) {
+    for (YamlNode item : list.orElseThrow().items()) {
       OperationFields fields =
           new OperationFields(
               item, shape.scope(units), shape.named(), part, List.copyOf(operations), tools);

@@ -3,7 +3,8 @@ package org.bearingline.job;
 import java.util.Objects;
 import java.util.function.Supplier;
 import org.bearingline.problem.Problem;
-import org.bearingline.shape.MeasuredShape;
+import org.bearingline.routing.operation.EdgeGroove;
+import org.bearingline.shape.Design;
 
 /**
  * One part to make.
@@ -19,7 +20,7 @@ import org.bearingline.shape.MeasuredShape;
 record PartOrder(
     String name,
     int quantity,
-    MeasuredShape shape,
+    Design shape,
     Wishes wishes,
     OperationFile operations,
     StockWishes stock,
@@ -33,6 +34,11 @@ record PartOrder(
     if (quantity < 1) {
       throw new IllegalArgumentException("a part is made at least once");
     }
+  }
+
+  /** The same with a groove for a panel. */
+  PartOrder grooved(EdgeGroove groove) {
+    return new PartOrder(name, quantity, shape, wishes, operations.with(groove), places);
   }
 
   /** Does some work on this part; what is wrong is told where it was written. */

@@ -42,8 +42,12 @@ final class Settings {
         .withAllowance(above0("--allowance", wishes.allowance(), ALLOWANCE))
         .withBlade(blade(wishes))
         .withRunOut(notBelow0("--run-out", wishes.runOut(), RUN_OUT))
-        .withThickness(above0("--thickness", wishes.thickness(), THICKNESS))
+        .withThickness(thickness(wishes))
         .withUnits(units(wishes));
+  }
+
+  static double thickness(Wishes wishes) {
+    return above0("--thickness", wishes.thickness(), THICKNESS);
   }
 
   private static SawBlade blade(Wishes wishes) {

@@ -4,6 +4,7 @@ import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.bearingline.problem.Place;
 import org.bearingline.problem.Problem;
 import org.bearingline.shape.CheckedShape;
@@ -26,18 +27,36 @@ final class Source {
    * @param wishes of the command; they go before those of a job file
    */
   static List<PartOrder> orders(String source, Wishes wishes) {
+    return asked(source, wishes).orders();
+  }
+
+  /**
+   * What a source asks for.
+   *
+   * @param orders its parts, panels last
+   * @param job the file; empty for a single shape
+   */
+  record Asked(List<PartOrder> orders, Optional<JobFile> job) {}
+
+  /** The same with the job file that it comes from. */
+  static Asked asked(String source, Wishes wishes) {
     if (!isFile(source)) {
-      return List.of(order(ShapeLibrary.builtIn().find(source), wishes));
+      return single(ShapeLibrary.builtIn().find(source), wishes);
     }
     Path file = path(source);
     String text = TextFile.read(file);
     YamlNode top = YamlFile.read(source, text);
     if (!JobFile.isOne(top)) {
-      return List.of(order(ShapeReader.read(source, text), wishes));
+      return single(ShapeReader.read(source, text), wishes);
     }
     // Paths in a job file start at its own folder, and show as the user would write them.
     Path folder = file.resolveSibling("");
-    return ofJob(JobFile.read(top, folder), folder, wishes);
+    JobFile job = JobFile.read(top, folder);
+    return new Asked(ofJob(job, folder, wishes), Optional.of(job));
+  }
+
+  private static Asked single(CheckedShape shape, Wishes wishes) {
+    return new Asked(List.of(order(shape, wishes)), Optional.empty());
   }
 
   private static List<PartOrder> ofJob(JobFile job, Path folder, Wishes wishes) {
@@ -56,7 +75,7 @@ final class Source {
               entry.stock(),
               places));
     }
-    return orders;
+    return job.top().optional("panels").isPresent() ? PanelFile.added(orders, job, wishes) : orders;
   }
 
   private static MeasuredShape measured(

@@ -18,7 +18,7 @@ import org.bearingline.shape.step.Outlines;
 import org.bearingline.shape.step.Pen;
 
 /** A shape whose measures are known and whose conditions hold. */
-public final class MeasuredShape {
+public final class MeasuredShape implements Design {
 
   private final CheckedShape shape;
   private final Plan plan;
@@ -33,6 +33,7 @@ public final class MeasuredShape {
   }
 
   /** The finished piece; what cannot be drawn is a Problem with its place in the shape file. */
+  @Override
   public Part part() {
     Pen pen = Outlines.drawn(plan.outline(), values);
     Contour edge = pen.contour(plan.outlinePlace());
@@ -48,11 +49,13 @@ public final class MeasuredShape {
    *
    * @param bareUnits the units of a bare length; empty to refuse one
    */
+  @Override
   public Scope scope(Optional<Units> bareUnits) {
     return shape.scope(bareUnits);
   }
 
   /** The values of everything in {@link #scope}. */
+  @Override
   public Values named() {
     return values;
   }
@@ -69,6 +72,7 @@ public final class MeasuredShape {
   }
 
   /** Each measure that is a length, mm, in the file's order. */
+  @Override
   public Map<String, Double> lengths() {
     Map<String, Double> byName = new LinkedHashMap<>();
     for (Measure measure : shape.measures()) {
@@ -80,6 +84,7 @@ public final class MeasuredShape {
   }
 
   /** Each measure as written, by the maker where set, else in the shape file; for the card. */
+  @Override
   public Map<String, String> settings() {
     return settings;
   }

@@ -1,0 +1,91 @@
+package org.bearingline.job;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import org.bearingline.export.pdf.Card;
+import org.bearingline.length.Length;
+import org.bearingline.length.Units;
+import org.bearingline.routing.Panel;
+import org.bearingline.routing.PanelSeat;
+import org.bearingline.routing.PanelSettings;
+
+/** What a panel's card says of how it sits in its frame. */
+final class PanelSection {
+
+  private PanelSection() {}
+
+  static Card.Section of(PanelDesign design, Units units) {
+    Panel panel = design.panel();
+    return new Card.Section("In the groove", lines(panel, units), rows(panel, units));
+  }
+
+  private static List<String> lines(Panel panel, Units units) {
+    PanelSettings settings = panel.settings();
+    List<String> lines = new ArrayList<>();
+    lines.add(
+        "Made "
+            + Length.print(panel.width(), units)
+            + " wide and "
+            + Length.print(panel.height(), units)
+            + " high for an opening of "
+            + Length.print(panel.opening().width(), units)
+            + " between the stiles and "
+            + Length.print(panel.opening().height(), units)
+            + " at the stiles. The groove is "
+            + Length.print(settings.slot().depth(), units)
+            + " deep: a "
+            + Length.print(settings.slot().cutter().diameter(), units)
+            + " slot cutter on a "
+            + Length.print(settings.slot().bearing().diameter(), units)
+            + " bearing.");
+    if (settings.species().solid()) {
+      lines.add(
+          String.format(
+              Locale.ROOT,
+              "%s, %s, put in at %.1f %% moisture; later from %.1f to %.1f %%.",
+              capital(settings.species().name()),
+              settings.cut().words(),
+              settings.moisture(),
+              settings.range().driest(),
+              settings.range().dampest()));
+    } else {
+      lines.add(capital(settings.species().name()) + " does not move with the seasons.");
+    }
+    panel
+        .tongue()
+        .ifPresent(
+            tongue ->
+                lines.add(
+                    "Tongue "
+                        + Length.print(tongue.thickness(), units)
+                        + " thick and "
+                        + Length.print(tongue.width(), units)
+                        + " wide all round; its shoulder stays "
+                        + Words.small(tongue.shoulderDampest(), units)
+                        + " to "
+                        + Words.small(tongue.shoulderDriest(), units)
+                        + " off the frame's edge."));
+    lines.addAll(panel.cautions());
+    return lines;
+  }
+
+  private static List<List<String>> rows(Panel panel, Units units) {
+    List<List<String>> rows = new ArrayList<>();
+    rows.add(List.of("side", "held driest", "held dampest", "gap put in", "gap dampest"));
+    for (PanelSeat seat : panel.seats()) {
+      rows.add(
+          List.of(
+              seat.side().word(),
+              Words.small(seat.driest().seat(), units),
+              Words.small(seat.dampest().seat(), units),
+              Words.small(seat.assembled().gap(), units),
+              Words.small(seat.dampest().gap(), units)));
+    }
+    return rows;
+  }
+
+  private static String capital(String text) {
+    return text.substring(0, 1).toUpperCase(Locale.ROOT) + text.substring(1);
+  }
+}
