@@ -106,8 +106,8 @@ record JobFile(
     Optional<Path> kit = top.optional("kit").map(node -> folder.resolve(node.text()));
     OptionalDouble thickness = OptionalDouble.empty();
     Optional<YamlNode> stock = top.optional("stock");
-    StockWishes usual = new StockWishes(
-            Grain.ALONG, length(top, "template-thickness", units), Optional.empty());
+    StockWishes usual =
+        new StockWishes(Grain.ALONG, length(top, "template-thickness", units), Optional.empty());
     if (stock.isPresent()) {
       stock.get().allowOnly(Set.of("thickness", "species", "grain"));
       thickness = length(stock.get(), "thickness", units);

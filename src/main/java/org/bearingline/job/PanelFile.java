@@ -113,7 +113,15 @@ final class PanelFile {
             new PanelDesign(panel),
             wishes,
             OperationFile.NONE,
+            stock(panel),
             WrittenPlaces.of(job.top(), node).outdoneBy(command)));
+  }
+
+  private StockWishes stock(Panel panel) {
+    return new StockWishes(
+        panel.settings().species().solid() ? Grain.ALONG : Grain.NONE,
+        JobFile.length(job.top(), "template-thickness", job.units()),
+        Optional.of(panel.settings().species().name()));
   }
 
   private String name(YamlNode written) {

@@ -38,7 +38,7 @@ record PartOrder(
 
   /** The same with a groove for a panel. */
   PartOrder grooved(EdgeGroove groove) {
-    return new PartOrder(name, quantity, shape, wishes, operations.with(groove), places);
+    return new PartOrder(name, quantity, shape, wishes, operations.with(groove), stock, places);
   }
 
   /** Does some work on this part; what is wrong is told where it was written. */

@@ -13,5 +13,6 @@ import java.util.OptionalDouble;
 record StockWishes(Grain grain, OptionalDouble templateThickness, Optional<String> species) {
 
   /** Solid wood with its fibres along the part. */
-  static final StockWishes USUAL = new StockWishes(Grain.ALONG, OptionalDouble.empty(), Optional.empty());
+  static final StockWishes USUAL =
+      new StockWishes(Grain.ALONG, OptionalDouble.empty(), Optional.empty());
 }
