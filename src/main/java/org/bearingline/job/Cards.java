@@ -32,7 +32,9 @@ final class Cards {
     } else {
       sections.add(tool(worked, units));
     }
-    sections.add(reach(result, units));
+    if (whole.isEmpty() || !result.reach().leftovers().isEmpty()) {
+      sections.add(reach(result, units));
+    }
     result.roughLine().ifPresent(line -> sections.add(saw(line, units)));
     if (whole.isEmpty()) {
       result.passes().ifPresent(passes -> sections.add(passes(passes, units)));
@@ -201,8 +203,11 @@ final class Cards {
   }
 
   /** Short sentences for the foot of each sheet, which says itself how to print and join it. */
-  static List<String> sheetNotes(WorkedPart worked, Units units) {
-    RoutingResult result = worked.result();
+  static List<String> sheetNotes(Plate plate, Units units) {
+    if (plate.worked().whole().isPresent()) {
+      return WholePlates.notes(plate, units);
+    }
+    RoutingResult result = plate.result();
     return List.of(
         "For a "
             + Words.tool(result.settings().cutter(), result.settings().follower(), units)

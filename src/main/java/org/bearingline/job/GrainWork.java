@@ -119,6 +119,17 @@ record GrainWork(Optional<FeedPlan> plan, List<GrainReading> blind, List<ShortGr
     return all;
   }
 
+  /** What is met along edges of the given names. */
+  Set<GrainClass> classes(List<String> edges) {
+    Set<GrainClass> met = new HashSet<>();
+    for (GrainReading reading : readings()) {
+      reading.stretches().stream()
+          .filter(stretch -> edges.contains(stretch.edge()))
+          .forEach(stretch -> met.add(stretch.grain()));
+    }
+    return met;
+  }
+
   /** How much of all routed edge is in each class. */
   GrainShares shares() {
     Map<GrainClass, Double> lengths = new EnumMap<>(GrainClass.class);

@@ -98,7 +98,10 @@ record OperationSetups(Kit kit, double stock, OptionalDouble template, Units uni
               .findFirst()
               .orElse(fitting.get(fitting.size() - 1));
       seat = bit.bearing();
-      length = length.isPresent() ? length : bit.cuttingLength();
+      // A length that is one of the kit's was not written by the maker: the bit chosen here counts.
+      OptionalDouble told = length;
+      boolean owned = fitting.stream().anyMatch(one -> one.cuttingLength().equals(told));
+      length = length.isEmpty() || owned ? bit.cuttingLength() : length;
     }
     return new SetupTool(
         tooling.cutter(),

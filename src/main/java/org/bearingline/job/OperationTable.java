@@ -21,6 +21,9 @@ final class OperationTable {
   /** A spacer less tall than this, in mm, is none. */
   private static final double NO_SPACER = 1e-6;
 
+  /** More passes than this are said as so many even ones. */
+  private static final int MOST_LISTED = 3;
+
   private final WholeWork whole;
   private final Units units;
 
@@ -103,10 +106,8 @@ final class OperationTable {
   private String depths(WorkedOperation worked) {
     if (worked.setup().isPresent()) {
       Setup setup = worked.setup().get();
-      List<String> depths =
-          setup.passes().stream().map(pass -> Length.print(pass.depth(), units)).toList();
-      String said = String.join(", ", depths);
-      return setup.request().through() ? said + " (through)" : said;
+      String said = depths(setup.passes().stream().map(SetupPass::depth).toList());
+      return setup.request().through() ? said + ", through" : said;
     }
     if (worked.groove().isPresent()) {
       GrooveSetup groove = worked.groove().get();
@@ -116,6 +117,29 @@ final class OperationTable {
     }
     OptionalDouble depth = worked.operation().depth();
     return depth.isPresent() ? Length.print(depth.getAsDouble(), units) : "through";
+  }
+
+  /** One by one, or many even ones in few words. */
+  private String depths(List<Double> depths) {
+    double last = depths.get(depths.size() - 1);
+    if (depths.size() > MOST_LISTED && isEven(depths, 0)) {
+      return depths.size()
+          + " × "
+          + Length.print(depths.get(0), units)
+          + " = "
+          + Length.print(last, units);
+    }
+    return String.join(", ", depths.stream().map(mm -> Length.print(mm, units)).toList());
+  }
+
+  private static boolean isEven(List<Double> values, double before) {
+    double step = values.get(0) - before;
+    for (int i = 1; i < values.size(); i++) {
+      if (Math.abs(values.get(i) - values.get(i - 1) - step) > NO_SPACER) {
+        return false;
+      }
+    }
+    return true;
   }
 
   private String spacers(WorkedOperation worked) {

@@ -55,7 +55,11 @@ final class PartFiles {
   private static void putSheets(
       WorkedPart worked, Plate plate, StagingFolder folder, List<String> files) {
     Units units = Settings.units(worked.order().wishes());
-    List<String> notes = Cards.sheetNotes(worked, units);
+    List<String> notes = new ArrayList<>();
+    if (plate.mirror().isPresent()) {
+      notes.add("Printed mirrored: glue it to side B of the template, which lies up on face B.");
+    }
+    notes.addAll(Cards.sheetNotes(plate, units));
     Drawing sheets = plate.forPaper(units);
     SheetPlan plan = SheetPlan.plan(sheets, Settings.paper(worked.order().wishes()), notes);
     put(folder, files, plate.fileName("-sheets.pdf"), SheetsPdf.write(sheets, plan, units));

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import org.bearingline.drawing.Drawing;
 import org.bearingline.drawing.Item;
 import org.bearingline.drawing.Layer;
@@ -15,6 +16,7 @@ import org.bearingline.outline.Loop;
 import org.bearingline.outline.Outline;
 import org.bearingline.outline.Path;
 import org.bearingline.outline.Point;
+import org.bearingline.routing.grain.GrainClass;
 
 /**
  * Says under a picture what each of its lines is. Only for pictures: on a full-size drawing the
@@ -44,13 +46,15 @@ final class PictureLegend {
               LayerName.MARKS, "marks",
               LayerName.FEED, "feed, router in the hands"));
 
+  private final Set<GrainClass> grains;
   private final double height;
   private final double left;
   private final double right;
   private double x;
   private double y;
 
-  private PictureLegend(Bounds box, double height) {
+  private PictureLegend(Bounds box, double height, Set<GrainClass> grains) {
+    this.grains = grains;
     this.height = height;
     this.left = box.minX();
     this.right = box.maxX();
@@ -58,9 +62,10 @@ final class PictureLegend {
     this.y = box.minY() - 2 * ROW * height;
   }
 
-  /** The same drawing with a legend under it. */
-  static Drawing under(Drawing drawing) {
-    PictureLegend legend = new PictureLegend(drawing.bounds(), SMALLER * drawing.textHeight());
+  /** The same drawing with a legend under it, also of the classes of grain it marks. */
+  static Drawing under(Drawing drawing, Set<GrainClass> grains) {
+    PictureLegend legend =
+        new PictureLegend(drawing.bounds(), SMALLER * drawing.textHeight(), grains);
     List<Item> words = new ArrayList<>();
     List<Layer> layers = new ArrayList<>();
     for (Layer layer : drawing.layers()) {
@@ -76,19 +81,47 @@ final class PictureLegend {
 
   private Layer sampled(Layer layer, List<Item> words) {
     String said = WORDS.getOrDefault(layer.name(), layer.title());
-    double width =
-        (SAMPLE + GAP) * height + Typeface.REGULAR.width(said, height) + BETWEEN * height;
-    if (x > left && x + width > right) {
+    List<Item> items = new ArrayList<>(layer.items());
+    next(said, words);
+    items.add(sample(layer));
+    step(said);
+    if (layer.name() == LayerName.FEED) {
+      for (GrainClass grain : List.of(GrainClass.TEARS, GrainClass.END_GRAIN)) {
+        grain(grain, grains, items, words);
+      }
+    }
+    return new Layer(layer.name(), layer.role(), layer.title(), items);
+  }
+
+  private void grain(
+      GrainClass grain, Set<GrainClass> present, List<Item> items, List<Item> words) {
+    if (!present.contains(grain)) {
+      return;
+    }
+    String said = grain.words();
+    next(said, words);
+    Path path = Path.of(new Line(new Point(x, y), new Point(x + SAMPLE * height, y)));
+    items.addAll(new GrainMarks(height / 4).marks(path, grain, true));
+    step(said);
+  }
+
+  private double width(String said) {
+    return (SAMPLE + GAP) * height + Typeface.REGULAR.width(said, height) + BETWEEN * height;
+  }
+
+  /** Goes to where the next sample stands, and puts its words there. */
+  private void next(String said, List<Item> words) {
+    if (x > left && x + width(said) > right) {
       x = left;
       y -= ROW * height;
     }
-    List<Item> items = new ArrayList<>(layer.items());
-    items.add(sample(layer));
     words.add(
         new Item.Text(
             new Point(x + (SAMPLE + GAP) * height, y), said, height, 0, Item.Text.Anchor.START));
-    x += width;
-    return new Layer(layer.name(), layer.role(), layer.title(), items);
+  }
+
+  private void step(String said) {
+    x += width(said);
   }
 
   private Item sample(Layer layer) {

@@ -137,7 +137,8 @@ record Plate(
   private Drawing picture(Units units, double enlargement) {
     return PictureLegend.under(
         new Drawing(
-            title(), PartLabels.with(this, units, layers(enlargement), enlargement), enlargement));
+            title(), PartLabels.with(this, units, layers(enlargement), enlargement), enlargement),
+        worked.grain().map(grain -> grain.classes(serves())).orElse(Set.of()));
   }
 
   private List<Layer> layers(double enlargement) {

@@ -9,10 +9,11 @@ import org.bearingline.kit.SlotCutter;
 import org.bearingline.length.Length;
 import org.bearingline.length.Units;
 import org.bearingline.outline.Line;
-import org.bearingline.outline.Loop;
 import org.bearingline.outline.Path;
 import org.bearingline.outline.Point;
 import org.bearingline.outline.Primitive;
+import org.bearingline.part.Contour;
+import org.bearingline.part.EdgeKind;
 import org.bearingline.part.Mark;
 import org.bearingline.routing.Groove;
 import org.bearingline.routing.GrooveRun;
@@ -83,7 +84,7 @@ record PlateMarks(List<Item> grooves, String grooveTitle, List<Item> marks, List
       if (worked.planned().groove().isPresent()) {
         groove((EdgeGroove) operation, worked.planned().groove().get(), text);
       } else if (operation.target().isPresent()) {
-        words.add(new Said(text, spot(operation.target().get().contour().loop())));
+        words.add(new Said(text, spot(operation.target().get().contour())));
       } else {
         words.add(new Said(text, operation.holes().get(0).at()));
       }
@@ -110,12 +111,21 @@ record PlateMarks(List<Item> grooves, String grooveTitle, List<Item> marks, List
       }
     }
 
-    /** The highest place of an edge. */
-    private static Point spot(Loop loop) {
-      return loop.primitives().stream()
-          .map(Primitive::middle)
-          .max((a, b) -> Double.compare(a.y() + a.x() * 1e-6, b.y() + b.x() * 1e-6))
-          .orElseThrow();
+    /** The middle of the longest routed piece of an edge, the highest of equals. */
+    private static Point spot(Contour contour) {
+      Primitive best = null;
+      for (int i = 0; i < contour.loop().size(); i++) {
+        Primitive piece = contour.loop().primitives().get(i);
+        if (contour.kinds().get(i) == EdgeKind.ROUTED
+            && (best == null || rank(piece) > rank(best))) {
+          best = piece;
+        }
+      }
+      return best == null ? contour.loop().primitives().get(0).middle() : best.middle();
+    }
+
+    private static double rank(Primitive piece) {
+      return piece.length() + piece.middle().y() * 1e-6;
     }
 
     void hole(Hole hole) {

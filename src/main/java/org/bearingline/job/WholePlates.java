@@ -75,4 +75,14 @@ final class WholePlates {
                 plan.templates().stream().noneMatch(template -> template.guides().contains(hole)))
         .toList();
   }
+
+  /** Which bit makes what from a plate, in one sentence. */
+  static List<String> notes(Plate plate, Units units) {
+    WholeWork whole = plate.worked().whole().orElseThrow();
+    List<String> said = new ArrayList<>();
+    for (WorkedOperation one : whole.from(plate.template().map(Template::number).orElse(0))) {
+      said.add(one.operation().name() + ": " + OperationTable.tool(one.operation(), units));
+    }
+    return said.isEmpty() ? List.of() : List.of("For " + String.join("; ", said) + ".");
+  }
 }

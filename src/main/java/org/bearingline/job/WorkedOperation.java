@@ -22,11 +22,8 @@ record WorkedOperation(
     return planned.operation();
   }
 
-  /** What the setting up asks for, in sentences. */
+  /** What the setting up asks for beside the figures of its table. */
   List<String> sentences() {
-    return setup
-        .map(Setup::sentences)
-        .or(() -> groove.map(GrooveSetup::sentences))
-        .orElse(List.of());
+    return setup.map(Setup::advice).or(() -> groove.map(GrooveSetup::sentences)).orElse(List.of());
   }
 }

@@ -29,6 +29,9 @@ public final class CardPdf {
 
   private static final double LEAST_PICTURE = 60;
 
+  /** Columns shorter than this, mm, would tear headings from what stands under them. */
+  private static final double LEAST_COLUMN = 45;
+
   /** A small part is drawn larger than it is, up to this factor. */
   private static final double LARGEST_SCALE = 2;
 
@@ -94,7 +97,10 @@ public final class CardPdf {
     double most = columnTop - MARGIN - framed;
     boolean single = CardColumns.fits(pieces, most);
     double first = single ? CardColumns.balanced(pieces, most) : most;
-    List<List<CardPiece>> poured = CardColumns.pour(pieces, List.of(first, first));
+    List<List<CardPiece>> poured =
+        single || most >= LEAST_COLUMN
+            ? CardColumns.pour(pieces, List.of(first, first))
+            : List.of(List.of(), List.of(), pieces);
     int pages = 1 + (single ? 0 : further(poured.get(2)).size());
     try (Canvas canvas = new Canvas(file, width, height, 1, 1)) {
       draw(canvas, head, MARGIN, height - MARGIN);

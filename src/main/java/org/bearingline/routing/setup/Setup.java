@@ -14,13 +14,15 @@ import org.bearingline.length.Units;
  *     tells
  * @param template what thickness of template it takes
  * @param sentences for the card, in the reader's units
+ * @param advice those of the sentences that say more than the figures of passes and speed
  */
 public record Setup(
     SetupRequest request,
     List<SetupPass> passes,
     OptionalInt speedCeiling,
     TemplateThickness template,
-    List<String> sentences) {
+    List<String> sentences,
+    List<String> advice) {
 
   public Setup {
     Objects.requireNonNull(request);
@@ -28,6 +30,7 @@ public record Setup(
     Objects.requireNonNull(speedCeiling);
     Objects.requireNonNull(template);
     sentences = List.copyOf(sentences);
+    advice = List.copyOf(advice);
   }
 
   /**

@@ -23,6 +23,7 @@ final class SetupDraft {
   private final SetupPractice practice = SetupPractice.shipped();
   private final List<SetupPass> passes = new ArrayList<>();
   private final List<String> sentences = new ArrayList<>();
+  private final List<String> advice = new ArrayList<>();
   private OptionalDouble leastTemplate = OptionalDouble.empty();
 
   SetupDraft(SetupRequest request, Units units) {
@@ -87,6 +88,12 @@ final class SetupDraft {
 
   void say(String sentence) {
     sentences.add(sentence);
+    advice.add(sentence);
+  }
+
+  /** Says what the passes and the ceiling of speed tell as figures too. */
+  private void sayFigures(String sentence) {
+    sentences.add(sentence);
   }
 
   void templateAtLeast(double mm) {
@@ -146,14 +153,14 @@ final class SetupDraft {
   void saySpacers(List<Double> depths, String what) {
     double last = depths.get(depths.size() - 1);
     if (depths.size() == 1) {
-      say(what + ": 1 pass, " + print(last) + " deep.");
+      sayFigures(what + ": 1 pass, " + print(last) + " deep.");
       return;
     }
     List<String> spacers = new ArrayList<>();
     for (double depth : depths.subList(0, depths.size() - 1)) {
       spacers.add(print(last - depth));
     }
-    say(
+    sayFigures(
         what
             + ": "
             + depths.size()
@@ -167,7 +174,7 @@ final class SetupDraft {
   Setup finished() {
     OptionalInt ceiling = SpeedTable.ceiling(tool().cutter().diameter());
     String bit = print(tool().cutter().diameter()) + " bit";
-    say(
+    sayFigures(
         ceiling.isPresent()
             ? "Turn the "
                 + bit
@@ -185,6 +192,7 @@ final class SetupDraft {
         passes,
         ceiling,
         new TemplateThickness(leastTemplate, request.templateThickness(), templateServes()),
-        sentences);
+        sentences,
+        advice);
   }
 }
