@@ -26,7 +26,8 @@ public final class LayoutJob {
       for (PartOrder order : Source.orders(source, wishes)) {
         WorkedPart worked = order.placed(() -> WorkedPart.of(order));
         List<String> files = order.placed(() -> PartFiles.writeAll(worked, folder));
-        parts.add(Reports.part(worked.result(), order.quantity(), files));
+        parts.add(
+            Reports.part(worked.result(), order.quantity(), files).with(WorkReports.of(worked)));
         lines.addAll(LayoutWords.lines(worked, files));
       }
       folder.write(REPORT, ReportWriter.write(new Report(parts)));

@@ -100,8 +100,9 @@ final class PictureLegend {
     }
     String said = grain.words();
     next(said, words);
-    Path path = Path.of(new Line(new Point(x, y), new Point(x + SAMPLE * height, y)));
-    items.addAll(new GrainMarks(height / 4).marks(path, grain, true));
+    double low = y - 0.6 * height;
+    Path path = Path.of(new Line(new Point(x, low), new Point(x + SAMPLE * height, low)));
+    items.addAll(new GrainMarks(height / 6).marks(path, grain, true));
     step(said);
   }
 

@@ -27,7 +27,7 @@ public final class CardPdf {
   /** Height of the picture, mm: as much as it likes, or as little as still can be read. */
   private static final double TALLEST_PICTURE = 105;
 
-  private static final double LEAST_PICTURE = 60;
+  private static final double LEAST_PICTURE = 50;
 
   /** Columns shorter than this, mm, would tear headings from what stands under them. */
   private static final double LEAST_COLUMN = 45;

@@ -51,6 +51,9 @@ final class PartFields {
         .object("proof", part.proof(), proof -> fields.number("maxDeviation", proof.maxDeviation()))
         .list("notes", part.notes(), json::writeString)
         .list("files", part.files(), json::writeString);
+    if (part.work().isPresent()) {
+      new WorkFields(json).write(part.work().get());
+    }
   }
 
   private void leftover(Report.Leftover leftover) throws IOException {

@@ -44,6 +44,7 @@ public record Report(List<Part> parts) {
    * @param proof how true the template is when played forward
    * @param notes sentences for the maker
    * @param files written for this part
+   * @param work operations, templates, faces and grain; empty, and no fields at all, for a reach
    */
   public record Part(
       String name,
@@ -64,7 +65,77 @@ public record Report(List<Part> parts) {
       List<Double> passes,
       Optional<Proof> proof,
       List<String> notes,
-      List<String> files) {
+      List<String> files,
+      Optional<Work> work) {
+
+    /** Without operations and grain, as of a reach alone. */
+    public Part(
+        String name,
+        int quantity,
+        Bounds bounds,
+        double area,
+        OptionalDouble smallestInsideRadius,
+        OptionalDouble narrowestNeck,
+        OptionalDouble largestCutterDiameter,
+        OptionalDouble cutterDiameter,
+        Optional<Follower> follower,
+        OptionalDouble templateOffset,
+        List<Leftover> leftovers,
+        List<Overcut> overcuts,
+        List<Bit> bits,
+        Optional<RoughLine> roughLine,
+        Optional<Feed> feed,
+        List<Double> passes,
+        Optional<Proof> proof,
+        List<String> notes,
+        List<String> files) {
+      this(
+          name,
+          quantity,
+          bounds,
+          area,
+          smallestInsideRadius,
+          narrowestNeck,
+          largestCutterDiameter,
+          cutterDiameter,
+          follower,
+          templateOffset,
+          leftovers,
+          overcuts,
+          bits,
+          roughLine,
+          feed,
+          passes,
+          proof,
+          notes,
+          files,
+          Optional.empty());
+    }
+
+    /** The same with what is done to it. */
+    public Part with(Work done) {
+      return new Part(
+          name,
+          quantity,
+          bounds,
+          area,
+          smallestInsideRadius,
+          narrowestNeck,
+          largestCutterDiameter,
+          cutterDiameter,
+          follower,
+          templateOffset,
+          leftovers,
+          overcuts,
+          bits,
+          roughLine,
+          feed,
+          passes,
+          proof,
+          notes,
+          files,
+          Optional.of(done));
+    }
 
     public Part {
       Objects.requireNonNull(name);

@@ -1,0 +1,104 @@
+package org.bearingline.export.report;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.OptionalInt;
+import org.bearingline.outline.Point;
+
+/**
+ * What is done to a part and how its edges meet the grain, as the fields {@code operations}, {@code
+ * templates}, {@code faces} and {@code grain} of a part; lengths in mm.
+ *
+ * @param operations in working order; empty where the job names none
+ * @param templates the plates that make them
+ * @param faces sentences on registration and hands
+ * @param grain empty for sheet stock
+ */
+public record Work(
+    List<Operation> operations,
+    List<Template> templates,
+    List<String> faces,
+    Optional<Grain> grain) {
+
+  public Work {
+    operations = List.copyOf(operations);
+    templates = List.copyOf(templates);
+    faces = List.copyOf(faces);
+  }
+
+  /**
+   * One operation with its setup.
+   *
+   * @param number in working order, from 1
+   * @param kind the trade's word, such as recess
+   * @param face A or B
+   * @param template number of the plate that makes it; empty where it needs none
+   * @param depth below the face; empty right through
+   * @param cutterDiameter empty for what is drilled
+   * @param follower likewise
+   * @param passes depths below the face, or of a groove the bites into the edge
+   * @param spacers on the stop, one for each pass
+   * @param speedCeiling revolutions a minute; empty where not known
+   * @param leastTemplate the thinnest template that serves; empty where not known
+   */
+  public record Operation(
+      int number,
+      String name,
+      String kind,
+      String face,
+      OptionalInt template,
+      OptionalDouble depth,
+      OptionalDouble cutterDiameter,
+      Optional<Report.Follower> follower,
+      List<Double> passes,
+      List<Double> spacers,
+      OptionalInt speedCeiling,
+      OptionalDouble leastTemplate) {
+
+    public Operation {
+      passes = List.copyOf(passes);
+      spacers = List.copyOf(spacers);
+    }
+  }
+
+  /**
+   * One plate.
+   *
+   * @param makes names of the operations
+   * @param eitherSideUp whether it is its own mirror image
+   * @param mirroredPrint whether its paper is printed mirrored
+   */
+  public record Template(
+      int number, List<String> makes, boolean eitherSideUp, boolean mirroredPrint) {
+
+    public Template {
+      makes = List.copyOf(makes);
+    }
+  }
+
+  /**
+   * How the routed edges meet the fibres.
+   *
+   * @param degrees direction of the fibres, counter-clockwise from x
+   * @param along share of routed edge along the grain, 0 to 1, and so the next three
+   * @param turnsWork whether the plan turns the work over
+   * @param backingBlocks where one is held, as numbered on the drawing
+   * @param shortGrain middles of the places that split easily, likewise
+   */
+  public record Grain(
+      double degrees,
+      double along,
+      double clean,
+      double tears,
+      double endGrain,
+      boolean turnsWork,
+      List<Point> backingBlocks,
+      List<Point> shortGrain) {
+
+    public Grain {
+      backingBlocks = List.copyOf(backingBlocks);
+      shortGrain = List.copyOf(shortGrain);
+    }
+  }
+}
