@@ -157,6 +157,11 @@ final class OperationTable {
     if (spacers.stream().allMatch(mm -> mm < NO_SPACER)) {
       return "–";
     }
+    if (spacers.size() > MOST_LISTED && isEven(spacers, 2 * spacers.get(0) - spacers.get(1))) {
+      return Length.print(spacers.get(0), units)
+          + " down to 0, by "
+          + Length.print(spacers.get(0) - spacers.get(1), units);
+    }
     return String.join(
         ", ", spacers.stream().map(mm -> mm < NO_SPACER ? "0" : Length.print(mm, units)).toList());
   }
