@@ -1,10 +1,8 @@
 package org.bearingline.job;
 
 import java.util.ArrayList;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
 import org.bearingline.export.pdf.Card;
 import org.bearingline.length.Length;
 import org.bearingline.length.Units;
@@ -78,12 +76,15 @@ final class WholeCard {
   }
 
   private Card.Section setups() {
-    Set<String> lines = new LinkedHashSet<>();
+    List<String> lines = new ArrayList<>();
     for (WorkedOperation one : whole.operations()) {
-      lines.addAll(one.planned().sentences());
-      lines.addAll(one.sentences());
+      List<String> said = new ArrayList<>(one.planned().sentences());
+      said.addAll(one.sentences());
+      if (!said.isEmpty()) {
+        lines.add(one.number() + " " + one.operation().name() + ": " + String.join(" ", said));
+      }
     }
-    return Card.Section.of("Setting up", List.copyOf(lines));
+    return Card.Section.of("Setting up", lines);
   }
 
   private Card.Section holding() {
