@@ -3,14 +3,20 @@ package org.bearingline.job;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.bearingline.export.StagingFolder;
+import org.bearingline.export.pdf.CardPdf;
 import org.bearingline.export.report.Report;
 import org.bearingline.export.report.ReportWriter;
+import org.bearingline.length.Units;
 
 /** Writes everything that making the templates of a source needs. */
 public final class LayoutJob {
 
   private static final String REPORT = "report.json";
+
+  /** No part can be called so: its own card would be job-card.pdf only for a part named job. */
+  private static final String CARD = "job-card.pdf";
 
   private LayoutJob() {}
 
@@ -23,17 +29,32 @@ public final class LayoutJob {
     List<String> lines = new ArrayList<>();
     List<Report.Part> parts = new ArrayList<>();
     try (StagingFolder folder = StagingFolder.into(into)) {
-      for (PartOrder order : Source.orders(source, wishes)) {
+      Source.Asked asked = Source.asked(source, wishes);
+      List<WorkedPart> all = new ArrayList<>();
+      for (PartOrder order : asked.orders()) {
         WorkedPart worked = order.placed(() -> WorkedPart.of(order));
+        all.add(worked);
         List<String> files = order.placed(() -> PartFiles.writeAll(worked, folder));
         parts.add(
             Reports.part(worked.result(), order.quantity(), files).with(WorkReports.of(worked)));
         lines.addAll(LayoutWords.lines(worked, files));
       }
-      folder.write(REPORT, ReportWriter.write(new Report(parts)));
+      Optional<JobCuts> cuts = asked.job().map(job -> cuts(all, job, wishes, folder, lines));
+      folder.write(REPORT, ReportWriter.write(new Report(parts, cuts.map(CutReports::of))));
       folder.commit();
     }
     lines.add("written to " + into + ", with " + REPORT);
     return lines;
+  }
+
+  private static JobCuts cuts(
+      List<WorkedPart> all, JobFile job, Wishes wishes, StagingFolder folder, List<String> lines) {
+    Wishes whole = wishes.over(job.general());
+    Units units = Settings.units(whole);
+    JobCuts cuts = JobCuts.of(all, job, units);
+    folder.write(
+        CARD, CardPdf.write(JobCard.card(cuts, units, Settings.paper(whole).paper()), units));
+    lines.addAll(CutWords.lines(cuts, CARD, units));
+    return cuts;
   }
 }

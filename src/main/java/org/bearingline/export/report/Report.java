@@ -13,11 +13,17 @@ import org.bearingline.outline.Point;
  * origin. What does not apply to a part is empty, and null in the file.
  *
  * @param parts in the order of the job
+ * @param cuts what a job is sawn out of; empty for a single shape
  */
-public record Report(List<Part> parts) {
+public record Report(List<Part> parts, Optional<CutReport> cuts) {
 
   public Report {
     parts = List.copyOf(parts);
+  }
+
+  /** Of parts without a job. */
+  public Report(List<Part> parts) {
+    this(parts, Optional.empty());
   }
 
   /**
