@@ -25,7 +25,7 @@ final class Cards {
         worked.whole().map(operations -> new WholeCard(worked, operations, units));
     List<Card.Section> sections = new ArrayList<>();
     if (worked.order().shape() instanceof PanelDesign panel) {
-      sections.add(PanelSection.of(panel, units));
+      sections.add(PanelSection.words(panel, units));
     }
     if (whole.isPresent()) {
       sections.addAll(whole.get().sections());
@@ -49,10 +49,16 @@ final class Cards {
         worked.order().name() + (quantity > 1 ? " × " + quantity : ""),
         result.part().about(),
         Plate.of(worked).get(0).cardPicture(units),
-        whole.flatMap(WholeCard::table),
+        whole.flatMap(WholeCard::table).or(() -> seats(worked, units)),
         sections,
         result.cautions(),
         Settings.paper(worked.order().wishes()).paper());
+  }
+
+  private static Optional<Card.Section> seats(WorkedPart worked, Units units) {
+    return worked.order().shape() instanceof PanelDesign panel
+        ? Optional.of(PanelSection.seats(panel, units))
+        : Optional.empty();
   }
 
   private static Card.Section tool(WorkedPart worked, Units units) {

@@ -118,6 +118,10 @@ record JobFile(
     Set<String> names = new HashSet<>();
     for (YamlNode item : top.field("parts").items()) {
       Entry entry = entry(top, item, usual, units);
+      if (entry.name().equals("job")) {
+        throw item.field("name")
+            .problem("job-card.pdf is the card of the whole job; give the part another name");
+      }
       if (!names.add(entry.name())) {
         throw item.field("name")
             .problem("a part “" + entry.name() + "” stands above; give each its own name");

@@ -15,7 +15,6 @@ public final class LayoutJob {
 
   private static final String REPORT = "report.json";
 
-  /** No part can be called so: its own card would be job-card.pdf only for a part named job. */
   private static final String CARD = "job-card.pdf";
 
   private LayoutJob() {}

@@ -15,9 +15,13 @@ final class PanelSection {
 
   private PanelSection() {}
 
-  static Card.Section of(PanelDesign design, Units units) {
-    Panel panel = design.panel();
-    return new Card.Section("In the groove", lines(panel, units), rows(panel, units));
+  static Card.Section words(PanelDesign design, Units units) {
+    return Card.Section.of("Panel and groove", lines(design.panel(), units));
+  }
+
+  /** How much of each side is held, and what room is left to the groove's floor. */
+  static Card.Section seats(PanelDesign design, Units units) {
+    return Card.Section.table("In the groove", rows(design.panel(), units));
   }
 
   private static List<String> lines(Panel panel, Units units) {
@@ -72,7 +76,8 @@ final class PanelSection {
 
   private static List<List<String>> rows(Panel panel, Units units) {
     List<List<String>> rows = new ArrayList<>();
-    rows.add(List.of("side", "held driest", "held dampest", "gap put in", "gap dampest"));
+    rows.add(
+        List.of("side", "held when driest", "held when dampest", "gap put in", "gap when dampest"));
     for (PanelSeat seat : panel.seats()) {
       rows.add(
           List.of(

@@ -1,0 +1,95 @@
+package org.bearingline.cli;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** A framed door from its job file to files on the disk, and what is refused of it. */
+class DoorJobTest {
+
+  private static final Path DOOR = Path.of("output-samples/garden-room-door/job.yaml");
+
+  @TempDir Path folder;
+
+  private CommandRun layout(Path job) {
+    return CommandRun.of("layout", job.toString(), "--into", folder.resolve("out").toString());
+  }
+
+  private CommandRun changed(String from, String to) throws IOException {
+    String text = Files.readString(DOOR);
+    assertTrue(text.contains(from), from);
+    return layout(Files.writeString(folder.resolve("job.yaml"), text.replace(from, to)));
+  }
+
+  @Test
+  void theDoorHasItsPanelAndItsCutList() throws IOException {
+    CommandRun run = layout(DOOR);
+    assertEquals(0, run.status(), run.err());
+    for (String name : new String[] {"panel.dxf", "panel-card.pdf", "job-card.pdf"}) {
+      assertTrue(Files.exists(folder.resolve("out").resolve(name)), name);
+    }
+    String rail = Files.readString(folder.resolve("out/top-rail.dxf"));
+    assertTrue(rail.contains("GROOVE"));
+    String report = Files.readString(folder.resolve("out/report.json"));
+    assertTrue(report.contains("\"cutList\"") && report.contains("\"packing\""), report);
+    // Stiles 33 in by 2-1/4 in, sawn to size: 838.2 by 57.15 mm.
+    assertTrue(report.contains("838.2") && report.contains("57.15"), report);
+  }
+
+  /** Plywood stays 1/32 in off every floor: 16 in + 2 (3/8 in − 1/32 in) = 423.8625 mm. */
+  @Test
+  void aSheetPanelByTheClosedFormula() throws IOException {
+    CommandRun run =
+        changed(
+            "    sawn: quarter\n    moisture: 8%\n    humidity: [35%, 60%]\n",
+            "    species: plywood\n");
+    // The rack holds no plywood.
+    assertTrue(run.err().contains("no board of its material"), run.err());
+    String text = Files.readString(DOOR);
+    String sheet =
+        text.substring(0, text.indexOf("# What lies")).replace("sawn: quarter", "species: plywood");
+    assertEquals(0, layout(Files.writeString(folder.resolve("sheet.yaml"), sheet)).status());
+    String report = Files.readString(folder.resolve("out/report.json"));
+    assertTrue(report.contains("423.8625"), report);
+    assertTrue(report.contains("\"packing\" : null"), report);
+  }
+
+  @Test
+  void aSingleShapeHasNoCutList() throws IOException {
+    CommandRun.of("layout", "arched-rail", "--into", folder.resolve("one").toString());
+    assertFalse(Files.exists(folder.resolve("one/job-card.pdf")));
+    assertFalse(Files.readString(folder.resolve("one/report.json")).contains("cutList"));
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      quoteCharacter = '$',
+      value = {
+        "bearing: 1-1/8in, width | bearing: 1-5/8in, width | job.yaml:31:13: ",
+        "humidity: [35%, 60%] | humidity: [20%, 95%] | job.yaml:31:13: ",
+        "moisture: 8% | moisture: 20% | job.yaml:34:15: ",
+        "sawn: quarter | gap-across: 0in | job.yaml:33:17: the panel cannot move",
+        "sawn: quarter | sawn: crooked | job.yaml:33:11: ",
+        "top-rail: top-rail | top-rail: top-rial | did you mean top-rail?",
+        "width: 16in, height | width: 15in, height | job.yaml:29:15: the top rail is",
+        "bearing: 1-1/8in, width | bearing: 2in, width | job.yaml:31:13: ",
+        "length: 84in | length: 30in | offcuts",
+      })
+  void whatCannotBeIsRefusedAtItsLine(String from, String to, String says) throws IOException {
+    CommandRun run = changed(from, to);
+    assertEquals(2, run.status(), run.out());
+    String wanted = says.equals("offcuts") ? "not everything can be cut from these" : says;
+    assertTrue(run.err().contains(wanted), run.err());
+    assertEquals(1, run.err().strip().lines().count(), run.err());
+    assertFalse(Files.exists(folder.resolve("out")));
+  }
+}
