@@ -18,6 +18,10 @@ final class LengthSpelling {
   }
 
   private static String plain(int codePoint) {
+    if (codePoint < 128) {
+      // Nothing to fold, and no tables of Unicode to load for it.
+      return Character.toString(Character.toLowerCase(codePoint));
+    }
     switch (codePoint) {
       case '\u2033', '\u201c', '\u201d', '\u02ba':
         return "\"";

@@ -75,4 +75,18 @@ public record Point(double x, double y) {
   public double degrees() {
     return Degrees.of(this);
   }
+
+  // As a record would compare, written out: it is called for every primitive, and the record's own
+  // method is built at run time, which a short command would notice.
+  @Override
+  public boolean equals(Object other) {
+    return other instanceof Point point
+        && Double.compare(x, point.x) == 0
+        && Double.compare(y, point.y) == 0;
+  }
+
+  @Override
+  public int hashCode() {
+    return 31 * Double.hashCode(x) + Double.hashCode(y);
+  }
 }

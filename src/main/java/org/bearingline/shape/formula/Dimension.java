@@ -78,4 +78,19 @@ public record Dimension(Sort sort, int length, int angle) {
     }
     return "a quantity in mm^" + length + " deg^" + angle;
   }
+
+  // As a record would compare, written out: the record's own method is built at run time, which a
+  // short command would notice.
+  @Override
+  public boolean equals(Object other) {
+    return other instanceof Dimension dimension
+        && sort == dimension.sort
+        && length == dimension.length
+        && angle == dimension.angle;
+  }
+
+  @Override
+  public int hashCode() {
+    return 31 * (31 * sort.ordinal() + length) + angle;
+  }
 }
