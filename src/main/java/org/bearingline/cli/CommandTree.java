@@ -1,5 +1,7 @@
 package org.bearingline.cli;
 
+import java.io.PrintWriter;
+import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.function.Supplier;
@@ -24,15 +26,18 @@ final class CommandTree {
     return all;
   }
 
-  static CommandLine forArguments(String[] args) {
-    Map<String, Supplier<Object>> all = commands();
-    CommandLine line = new CommandLine(new RootCommand());
-    if (args.length > 0 && all.containsKey(args[0])) {
-      line.addSubcommand(args[0], all.get(args[0]).get());
-    } else {
-      addAll(line, all);
+  /**
+   * Runs what the arguments ask for and gives its exit status. Where the first word names a
+   * command, the root is not built either.
+   */
+  static int run(String[] args, PrintWriter out, PrintWriter err) {
+    Supplier<Object> named = args.length == 0 ? null : commands().get(args[0]);
+    if (named == null) {
+      return whole().setOut(out).setErr(err).execute(args);
     }
-    return configured(line);
+    CommandLine line = configured(new CommandLine(named.get()));
+    line.setCommandName("bearingline " + args[0]);
+    return line.setOut(out).setErr(err).execute(Arrays.copyOfRange(args, 1, args.length));
   }
 
   /** Every command, as completion and overall help need it. */

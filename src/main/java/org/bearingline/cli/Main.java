@@ -4,7 +4,6 @@ import java.io.FileDescriptor;
 import java.io.FileOutputStream;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
-import picocli.CommandLine;
 
 /** The program's door: runs one command and ends with its exit status. */
 public final class Main {
@@ -28,10 +27,7 @@ public final class Main {
    *     wrong
    */
   public static int run(String[] args, PrintWriter out, PrintWriter err) {
-    CommandLine line = CommandTree.forArguments(args);
-    line.setOut(out);
-    line.setErr(err);
-    return line.execute(args);
+    return CommandTree.run(args, out, err);
   }
 
   private static PrintWriter writer(FileDescriptor descriptor) {

@@ -136,7 +136,7 @@ record OperationTools(Wishes wishes, Kit kit) {
       return shared(fields, cutter, target.get());
     }
     if (!fields.has("bit") && (wishes.collar().isPresent() || wishes.bearing().isPresent())) {
-      return Tools.follower(wishes, cutter, kit);
+      return Tools.follower(wishes, cutter, () -> kit);
     }
     return carriesBearing(cutter) ? Follower.flush(cutter) : smallestCollar(fields, cutter);
   }

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.Supplier;
 import org.bearingline.kit.Cutter;
 import org.bearingline.kit.Kit;
 import org.bearingline.length.Units;
@@ -23,7 +24,7 @@ public final class ReachJob {
    * @param largest the fattest cutter that leaves nothing
    * @param kit whose tools were looked at
    */
-  record Row(PartOrder order, Part part, Reach reach, LargestCutter largest, Kit kit) {}
+  record Row(PartOrder order, Part part, Reach reach, LargestCutter largest, Supplier<Kit> kit) {}
 
   private final List<Row> rows;
   private final boolean bitsWereAsked;
@@ -46,7 +47,7 @@ public final class ReachJob {
 
   private static List<Row> rows(PartOrder order) {
     List<Row> rows = new ArrayList<>();
-    Kit kit = Tools.kit(order.wishes());
+    Supplier<Kit> kit = new KitOnDemand(order.wishes());
     Part part = order.shape().part().named(order.name());
     LargestCutter largest = LargestCutter.of(part);
     for (Cutter cutter : Tools.cutters(order.wishes(), kit)) {

@@ -39,7 +39,8 @@ final class Reports {
         row.order().quantity(),
         row.reach(),
         row.largest(),
-        distinct(row.kit().bits().stream().filter(bit -> row.largest().allows(bit.diameter()))),
+        distinct(
+            row.kit().get().bits().stream().filter(bit -> row.largest().allows(bit.diameter()))),
         Optional.empty(),
         Optional.empty(),
         List.of(),

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.Supplier;
 import org.bearingline.kit.Bit;
 import org.bearingline.kit.Cutter;
 import org.bearingline.kit.Follower;
@@ -49,9 +50,9 @@ final class Tools {
   }
 
   /** All cutters to try for reach: those asked for, else every bit of the kit. */
-  static List<Cutter> cutters(Wishes wishes, Kit kit) {
+  static List<Cutter> cutters(Wishes wishes, Supplier<Kit> kit) {
     if (wishes.bits().isEmpty()) {
-      return distinct(kit);
+      return distinct(kit.get());
     }
     List<Cutter> cutters = new ArrayList<>();
     for (double diameter : wishes.bits()) {
@@ -107,9 +108,9 @@ final class Tools {
     return cutters;
   }
 
-  static Follower follower(Wishes wishes, Cutter cutter, Kit kit) {
+  static Follower follower(Wishes wishes, Cutter cutter, Supplier<Kit> kit) {
     if (wishes.collar().isPresent()) {
-      return collar(wishes.collar().getAsDouble(), cutter, kit);
+      return collar(wishes.collar().getAsDouble(), cutter, kit.get());
     }
     if (wishes.bearing().isPresent()) {
       double diameter = wishes.bearing().getAsDouble();

@@ -46,7 +46,7 @@ record WorkedPart(
   private static WorkedPart plain(PartOrder order, Part part, Kit kit) {
     Wishes wishes = order.wishes();
     Cutter cutter = Tools.cutter(wishes, part, kit, LargestCutter.of(part));
-    Follower follower = Tools.follower(wishes, cutter, kit);
+    Follower follower = Tools.follower(wishes, cutter, () -> kit);
     RoutingResult result = Routing.workOut(part, Settings.routing(wishes, cutter, follower), kit);
     return new WorkedPart(
         order,
@@ -60,7 +60,7 @@ record WorkedPart(
     Wishes wishes = order.wishes();
     Units units = Settings.units(wishes);
     Cutter cutter = Tools.cutter(wishes, part, kit, LargestCutter.of(part));
-    Tooling usual = new Tooling(cutter, Tools.follower(wishes, cutter, kit));
+    Tooling usual = new Tooling(cutter, Tools.follower(wishes, cutter, () -> kit));
     RoutingSettings settings = Settings.routing(wishes, usual.cutter(), usual.follower());
     List<Operation> operations =
         order.operations().operations(part, order.shape(), usual, new OperationTools(wishes, kit));

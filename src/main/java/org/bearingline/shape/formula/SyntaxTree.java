@@ -11,6 +11,7 @@ import com.ezylang.evalex.functions.FunctionParameterDefinition;
 import com.ezylang.evalex.parser.ASTNode;
 import com.ezylang.evalex.parser.ParseException;
 import com.ezylang.evalex.parser.Token;
+import java.time.ZoneOffset;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -32,6 +33,9 @@ final class SyntaxTree {
           // Nothing is evaluated, so the default conversions are not read.
           .evaluationValueConverter(SyntaxTree::convertNothing)
           .defaultConstants(Map.of())
+          // Neither is used; asking the machine for them would load its tables of zones.
+          .zoneId(ZoneOffset.UTC)
+          .locale(Locale.ROOT)
           .arraysAllowed(false)
           .structuresAllowed(false)
           .binaryAllowed(false)
