@@ -2,6 +2,8 @@ package org.bearingline.job;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Supplier;
+import java.util.stream.Collectors;
 import org.bearingline.drawing.Drawing;
 import org.bearingline.drawing.sheet.SheetPlan;
 import org.bearingline.export.StagingFolder;
@@ -20,53 +22,73 @@ final class PartFiles {
 
   private PartFiles() {}
 
+  /**
+   * One file to make. Making it knows nothing of the others, so that two cores can share the work.
+   *
+   * @param name of the file
+   * @param content makes its bytes
+   */
+  private record PartFile(String name, Supplier<byte[]> content) {}
+
   /** Writes every file of the part; returns their names. */
   static List<String> writeAll(WorkedPart worked, StagingFolder folder) {
     Units units = Settings.units(worked.order().wishes());
-    List<String> files = new ArrayList<>();
+    List<PartFile> files = new ArrayList<>();
     for (Plate plate : Plate.of(worked)) {
-      Drawing full = plate.fullSize(units);
-      put(folder, files, plate.fileName(".svg"), SvgWriter.write(full, units));
-      put(folder, files, plate.fileName(".dxf"), DxfWriter.write(plate.forMachine(units), units));
-      put(
-          folder,
-          files,
-          plate.fileName(".png"),
-          PngWriter.write(plate.picture(units), units, PREVIEW_WIDTH));
-      putSheets(worked, plate, folder, files);
+      files.add(
+          new PartFile(
+              plate.fileName(".svg"), () -> SvgWriter.write(plate.fullSize(units), units)));
+      files.add(
+          new PartFile(
+              plate.fileName(".dxf"), () -> DxfWriter.write(plate.forMachine(units), units)));
+      files.add(
+          new PartFile(
+              plate.fileName(".png"),
+              () -> PngWriter.write(plate.picture(units), units, PREVIEW_WIDTH)));
+      files.add(sheets(worked, plate));
     }
-    put(
-        folder,
-        files,
-        worked.order().name() + "-card.pdf",
-        CardPdf.write(Cards.card(worked, units), units));
-    return files;
+    files.add(
+        new PartFile(
+            worked.order().name() + "-card.pdf",
+            () -> CardPdf.write(Cards.card(worked, units), units)));
+    return write(files, folder);
   }
 
   /** Writes the full-size sheets alone; returns their names. */
   static List<String> writeSheets(WorkedPart worked, StagingFolder folder) {
-    List<String> files = new ArrayList<>();
+    List<PartFile> files = new ArrayList<>();
     for (Plate plate : Plate.of(worked)) {
-      putSheets(worked, plate, folder, files);
+      files.add(sheets(worked, plate));
     }
-    return files;
+    return write(files, folder);
   }
 
-  private static void putSheets(
-      WorkedPart worked, Plate plate, StagingFolder folder, List<String> files) {
+  private static PartFile sheets(WorkedPart worked, Plate plate) {
     Units units = Settings.units(worked.order().wishes());
-    List<String> notes = new ArrayList<>();
-    if (plate.mirror().isPresent()) {
-      notes.add("Printed mirrored: glue it to side B of the template, which lies up on face B.");
-    }
-    notes.addAll(Cards.sheetNotes(plate, units));
-    Drawing sheets = plate.forPaper(units);
-    SheetPlan plan = SheetPlan.plan(sheets, Settings.paper(worked.order().wishes()), notes);
-    put(folder, files, plate.fileName("-sheets.pdf"), SheetsPdf.write(sheets, plan, units));
+    return new PartFile(
+        plate.fileName("-sheets.pdf"),
+        () -> {
+          List<String> notes = new ArrayList<>();
+          if (plate.mirror().isPresent()) {
+            notes.add(
+                "Printed mirrored: glue it to side B of the template, which lies up on face B.");
+          }
+          notes.addAll(Cards.sheetNotes(plate, units));
+          Drawing sheets = plate.forPaper(units);
+          SheetPlan plan = SheetPlan.plan(sheets, Settings.paper(worked.order().wishes()), notes);
+          return SheetsPdf.write(sheets, plan, units);
+        });
   }
 
-  private static void put(StagingFolder folder, List<String> files, String name, byte[] content) {
-    folder.write(name, content);
-    files.add(name);
+  /** Makes the files side by side and writes them in their order. */
+  private static List<String> write(List<PartFile> files, StagingFolder folder) {
+    List<byte[]> contents =
+        files.parallelStream().map(file -> file.content().get()).collect(Collectors.toList());
+    List<String> names = new ArrayList<>();
+    for (int i = 0; i < files.size(); i++) {
+      folder.write(files.get(i).name(), contents.get(i));
+      names.add(files.get(i).name());
+    }
+    return names;
   }
 }
