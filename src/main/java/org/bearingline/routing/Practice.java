@@ -4,8 +4,8 @@ import org.bearingline.facts.FactRow;
 import org.bearingline.facts.FactTable;
 import org.bearingline.length.Length;
 
-/** Limits of cutting practice, read from their table. */
-final class Practice {
+/** A table of rules of practice, each a length or a number with its source. */
+public final class Practice {
 
   private final FactTable table;
 
@@ -13,23 +13,30 @@ final class Practice {
     this.table = table;
   }
 
+  /** The limits of cutting practice. */
   static Practice shipped() {
     return of("practice.tsv");
   }
 
   static Practice of(String table) {
-    return new Practice(FactTable.read(Practice.class, table));
+    return of(Practice.class, table);
   }
 
-  double mm(String rule) {
+  /** The table of that name that stands in the package of {@code owner}. */
+  public static Practice of(Class<?> owner, String table) {
+    return new Practice(FactTable.read(owner, table));
+  }
+
+  /** A length in mm. */
+  public double mm(String rule) {
     return Length.parse(row(rule).text("value"));
   }
 
-  double number(String rule) {
+  public double number(String rule) {
     return row(rule).number("value");
   }
 
-  String source(String rule) {
+  public String source(String rule) {
     return row(rule).source();
   }
 

@@ -3,6 +3,7 @@ package org.bearingline.routing.grain;
 import org.bearingline.length.Length;
 import org.bearingline.problem.Place;
 import org.bearingline.problem.Problem;
+import org.bearingline.routing.Practice;
 
 /**
  * How the fibres lie, and the limits between the classes of grain.
@@ -45,7 +46,7 @@ public record GrainSettings(
 
   /** Fibres along x and the limits of the table. */
   public static GrainSettings usual() {
-    GrainLimits limits = GrainLimits.shipped();
+    Practice limits = GrainLimits.shipped();
     return new GrainSettings(
         0,
         limits.number("along-within"),

@@ -7,6 +7,7 @@ import org.bearingline.outline.Line;
 import org.bearingline.outline.Point;
 import org.bearingline.part.Part;
 import org.bearingline.routing.BoardSide;
+import org.bearingline.routing.Practice;
 
 /**
  * The holes that take the cups of concealed hinges, 35 mm wide, with the pilot holes of their
@@ -33,7 +34,7 @@ public record HingeCups(Head head, List<Hole> cups, List<Hole> screws) implement
   public record Cup(double diameter, double depth, double fromEdge) {
     /** Figures of common practice. */
     public static Cup usual() {
-      Facts facts = Facts.shipped();
+      Practice facts = Facts.shipped();
       return new Cup(facts.mm("cup-diameter"), facts.mm("cup-depth"), facts.mm("cup-from-edge"));
     }
 
@@ -49,7 +50,7 @@ public record HingeCups(Head head, List<Hole> cups, List<Hole> screws) implement
    * @param along mm along the side: x of a top or bottom side, y of a left or right one
    */
   public static HingeCups along(Head head, Part part, BoardSide side, List<Double> along, Cup cup) {
-    Facts facts = Facts.shipped();
+    Practice facts = Facts.shipped();
     List<Hole> cups = new ArrayList<>();
     List<Hole> screws = new ArrayList<>();
     Point in = side.outward().times(-1);

@@ -12,6 +12,7 @@ import org.bearingline.outline.Point;
 import org.bearingline.outline.Similarity;
 import org.bearingline.part.Mark;
 import org.bearingline.part.Part;
+import org.bearingline.routing.Practice;
 
 /**
  * Finds two places for pins that every template of a part has: in holes that the part has anyhow,
@@ -29,7 +30,7 @@ final class PinFinder {
   private final List<Outline> plates;
   private final Optional<Similarity> lopsided;
   private final Units units;
-  private final Facts facts = Facts.shipped();
+  private final Practice facts = Facts.shipped();
 
   /**
    * @param lopsided the mirror in which the pins had better not be their own image, so that a plate

@@ -1,5 +1,7 @@
 package org.bearingline.routing.setup;
 
+import org.bearingline.routing.Practice;
+
 /**
  * The router's base and the clamp; mm.
  *
@@ -18,7 +20,7 @@ public record ClampSettings(double baseDiameter, double clearance, double pad) {
 
   /** The usual sizes of the table. */
   public static ClampSettings usual() {
-    SetupPractice practice = SetupPractice.shipped();
+    Practice practice = SetupPractice.shipped();
     return new ClampSettings(
         practice.mm("base-diameter"), practice.mm("clamp-clearance"), practice.mm("clamp-pad"));
   }

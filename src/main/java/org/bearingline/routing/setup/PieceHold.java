@@ -3,6 +3,7 @@ package org.bearingline.routing.setup;
 import java.util.Objects;
 import org.bearingline.length.Length;
 import org.bearingline.length.Units;
+import org.bearingline.routing.Practice;
 
 /**
  * Whether a piece is large enough to be held while it is routed.
@@ -26,7 +27,7 @@ public record PieceHold(
     Checks.above0("width", otherSide);
     double length = Math.max(side, otherSide);
     double width = Math.min(side, otherSide);
-    SetupPractice practice = SetupPractice.shipped();
+    Practice practice = SetupPractice.shipped();
     double least = practice.mm("least-length");
     double heldLength = practice.mm("held-length");
     double heldWidth = practice.mm("held-width");

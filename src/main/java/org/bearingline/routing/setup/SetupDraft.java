@@ -11,6 +11,7 @@ import org.bearingline.length.Units;
 import org.bearingline.problem.Place;
 import org.bearingline.problem.Problem;
 import org.bearingline.routing.Passes;
+import org.bearingline.routing.Practice;
 
 /** A setup while it is being worked out: what every way of guiding a bit needs. */
 final class SetupDraft {
@@ -20,7 +21,7 @@ final class SetupDraft {
 
   private final SetupRequest request;
   private final Units units;
-  private final SetupPractice practice = SetupPractice.shipped();
+  private final Practice practice = SetupPractice.shipped();
   private final List<SetupPass> passes = new ArrayList<>();
   private final List<String> sentences = new ArrayList<>();
   private final List<String> advice = new ArrayList<>();
