@@ -41,6 +41,8 @@ final class KitCommand implements Callable<Integer> {
     Table.print(spec, List.of("saw blade", "tightest curve"), kit.blades());
     if (file == null) {
       out.println();
+      Table.print(spec, List.of("paper", "width", "height"), kit.papers());
+      out.println();
       Table.print(spec, List.of("figures", "source"), kit.sources());
     }
     return 0;

@@ -9,6 +9,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
+import org.bearingline.drawing.sheet.Paper;
 import org.bearingline.facts.FactRow;
 import org.bearingline.facts.FactTable;
 import org.bearingline.kit.Bit;
@@ -91,11 +92,31 @@ public final class KitListing {
   public List<List<String>> sources() {
     List<List<String>> rows = new ArrayList<>();
     for (String table : List.of("bits", "bearings", "collars", "pairing", "speeds", "blades")) {
-      Set<String> sources = new LinkedHashSet<>();
-      for (FactRow row : FactTable.read(Kit.class, table + ".tsv").rows()) {
-        Collections.addAll(sources, row.source().split("; "));
-      }
-      rows.add(List.of(table, String.join("; ", sources)));
+      rows.add(List.of(table, sources(Kit.class, table)));
+    }
+    rows.add(List.of("papers", sources(Paper.class, "papers")));
+    return rows;
+  }
+
+  private static String sources(Class<?> owner, String table) {
+    Set<String> sources = new LinkedHashSet<>();
+    for (FactRow row : FactTable.read(owner, table + ".tsv").rows()) {
+      Collections.addAll(sources, row.source().split("; "));
+    }
+    return String.join("; ", sources);
+  }
+
+  /** Name, width and height of every paper that has a name. */
+  public List<List<String>> papers() {
+    List<List<String>> rows = new ArrayList<>();
+    for (Paper paper : Paper.named()) {
+      rows.add(
+          List.of(
+              paper.name(),
+              Length.print(paper.width(), units),
+              paper.height().isPresent()
+                  ? Length.print(paper.height().getAsDouble(), units)
+                  : "cut off as needed"));
     }
     return rows;
   }

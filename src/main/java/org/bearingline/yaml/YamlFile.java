@@ -9,6 +9,7 @@ import org.snakeyaml.engine.v2.exceptions.Mark;
 import org.snakeyaml.engine.v2.exceptions.MarkedYamlEngineException;
 import org.snakeyaml.engine.v2.exceptions.YamlEngineException;
 import org.snakeyaml.engine.v2.nodes.Node;
+import org.snakeyaml.engine.v2.schema.FailsafeSchema;
 
 /** Reads the text of one YAML file. */
 public final class YamlFile {
@@ -37,6 +38,8 @@ public final class YamlFile {
             .setAllowDuplicateKeys(true) // refused later, with the place of the second one
             .setMaxAliasesForCollections(MOST_ALIASES)
             .setCodePointLimit(LONGEST)
+            // Scalars are handed on as written, so none is tried against the patterns of numbers.
+            .setSchema(new FailsafeSchema())
             .build();
     try {
       Optional<Node> top = new Compose(settings).composeString(text);
