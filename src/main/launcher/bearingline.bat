@@ -4,10 +4,13 @@ setlocal
 for %%I in ("%~dp0..") do set "HOME_DIR=%%~fI"
 set "JAVA_EXE=java"
 if defined JAVA_HOME if exist "%JAVA_HOME%\bin\java.exe" set "JAVA_EXE=%JAVA_HOME%\bin\java.exe"
-rem The class-data archive is good for the folder it was made in; elsewhere Java's own is quicker.
+rem The class-data archives are good for the folder they were made in; elsewhere Java's own is quicker.
 set "ARCHIVE="
 set "MADE_AT="
 if exist "%HOME_DIR%\lib\bearingline.jsa.for" set /p MADE_AT=<"%HOME_DIR%\lib\bearingline.jsa.for"
-if "%MADE_AT%"=="%HOME_DIR%" set ARCHIVE=-XX:SharedArchiveFile="%HOME_DIR%\lib\bearingline.jsa"
-"%JAVA_EXE%" %ARCHIVE% -Xshare:auto -Xlog:disable -Xlog:all=error:stderr -XX:+UseSerialGC -XX:TieredStopAtLevel=1 -XX:CompileThresholdScaling=3 -XX:-UsePerfData -Djava.awt.headless=true -Dfile.encoding=UTF-8 -cp "%HOME_DIR%\lib\bearingline.jar" org.bearingline.cli.Main %*
+set "NAME=bearingline-answers"
+if "%1"=="layout" set "NAME=bearingline"
+if "%1"=="sheets" set "NAME=bearingline"
+if "%MADE_AT%"=="%HOME_DIR%" set ARCHIVE=-XX:SharedArchiveFile="%HOME_DIR%\lib\%NAME%.jsa"
+"%JAVA_EXE%" %ARCHIVE% -Xshare:auto -Xlog:disable -Xlog:all=error:stderr -XX:+UseSerialGC -XX:TieredStopAtLevel=1 -XX:-UsePerfData -Djava.awt.headless=true -Dfile.encoding=UTF-8 -cp "%HOME_DIR%\lib\bearingline.jar" org.bearingline.cli.Main %*
 exit /b %ERRORLEVEL%

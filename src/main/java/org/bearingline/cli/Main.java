@@ -4,6 +4,7 @@ import java.io.FileDescriptor;
 import java.io.FileOutputStream;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
+import org.bearingline.job.GettingReady;
 
 /** The program's door: runs one command and ends with its exit status. */
 public final class Main {
@@ -11,6 +12,7 @@ public final class Main {
   private Main() {}
 
   public static void main(String[] args) {
+    getReady(args.length == 0 ? "" : args[0]);
     // Written straight to the descriptors: the platform's charset must not spoil ″ or °.
     PrintWriter out = writer(FileDescriptor.out);
     PrintWriter err = writer(FileDescriptor.err);
@@ -18,6 +20,19 @@ public final class Main {
     out.flush();
     err.flush();
     System.exit(status);
+  }
+
+  private static void getReady(String command) {
+    switch (command) {
+      case "layout" -> {
+        GettingReady.toPaint();
+        GettingReady.toReadShapes();
+      }
+      case "reach", "sheets" -> GettingReady.toReadShapes();
+      default -> {
+        // The rest is quick by itself.
+      }
+    }
   }
 
   /**

@@ -12,12 +12,15 @@ public final class Rehearsal {
   private Rehearsal() {}
 
   /**
-   * @param args one folder for what the commands write
+   * @param args {@code files} for the commands that write files or {@code answers} for those that
+   *     only answer, and one folder for what is written
    */
   public static void main(String[] args) {
-    String into = args[0];
-    run("layout", "cloud-lift-rail", "--into", into);
-    run("layout", "drop-in-plate", "--bit", "3/8in", "--collar", "5/8in", "--into", into);
+    if (args[0].equals("files")) {
+      run("layout", "cloud-lift-rail", "--into", args[1]);
+      run("layout", "drop-in-plate", "--bit", "3/8in", "--collar", "5/8in", "--into", args[1]);
+      return;
+    }
     run("reach", "cloud-lift-rail", "--set", "radius=1/2in", "--bit", "1-1/4in");
     run("reach", "cloud-lift-rail", "--json");
     run("shapes");

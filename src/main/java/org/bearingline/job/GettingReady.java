@@ -1,0 +1,61 @@
+package org.bearingline.job;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.bearingline.drawing.Drawing;
+import org.bearingline.drawing.Item;
+import org.bearingline.drawing.Layer;
+import org.bearingline.drawing.LayerName;
+import org.bearingline.drawing.Role;
+import org.bearingline.export.png.PngWriter;
+import org.bearingline.length.Units;
+import org.bearingline.outline.Arc;
+import org.bearingline.outline.Path;
+import org.bearingline.outline.Point;
+import org.bearingline.shape.ShapeLibrary;
+
+/**
+ * Gets the slow starters ready on a second core while the first reads the command: the reader of
+ * shapes and the painter of pictures take longer to load than to work. Nothing of it reaches an
+ * output.
+ */
+public final class GettingReady {
+
+  private GettingReady() {}
+
+  /** For a command that reads a shape. */
+  public static void toReadShapes() {
+    start(
+        () ->
+            ShapeLibrary.builtIn()
+                .find("cloud-lift-rail")
+                .measured(Map.of(), Optional.empty())
+                .part());
+  }
+
+  /** For a command that paints a picture. */
+  public static void toPaint() {
+    start(
+        () -> {
+          Item circle = new Item.Stroke(Path.of(Arc.circle(Point.ORIGIN, 10)));
+          Item word = new Item.Text(Point.ORIGIN, "R 1/2 in", 4, 0, Item.Text.Anchor.MIDDLE);
+          Layer layer = new Layer(LayerName.TEMPLATE, Role.CUT, "template", List.of(circle, word));
+          PngWriter.write(new Drawing("ready", List.of(layer)), Units.INCH, 64);
+        });
+  }
+
+  private static void start(Runnable work) {
+    Thread thread =
+        new Thread(
+            () -> {
+              try {
+                work.run();
+              } catch (RuntimeException told) {
+                // The command meets the same trouble itself and says it in its place.
+              }
+            });
+    thread.setDaemon(true);
+    thread.start();
+  }
+}
