@@ -26,9 +26,9 @@ public final class Main {
     switch (command) {
       case "layout" -> {
         GettingReady.toPaint();
-        GettingReady.toReadShapes();
+        GettingReady.toReach();
       }
-      case "reach", "sheets" -> GettingReady.toReadShapes();
+      case "reach", "sheets" -> GettingReady.toReach();
       default -> {
         // The rest is quick by itself.
       }

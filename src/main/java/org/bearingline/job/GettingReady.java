@@ -9,10 +9,15 @@ import org.bearingline.drawing.Layer;
 import org.bearingline.drawing.LayerName;
 import org.bearingline.drawing.Role;
 import org.bearingline.export.png.PngWriter;
+import org.bearingline.kit.Cutter;
+import org.bearingline.kit.Follower;
 import org.bearingline.length.Units;
 import org.bearingline.outline.Arc;
 import org.bearingline.outline.Path;
 import org.bearingline.outline.Point;
+import org.bearingline.part.Part;
+import org.bearingline.routing.LargestCutter;
+import org.bearingline.routing.Reach;
 import org.bearingline.shape.ShapeLibrary;
 
 /**
@@ -24,14 +29,19 @@ public final class GettingReady {
 
   private GettingReady() {}
 
-  /** For a command that reads a shape. */
-  public static void toReadShapes() {
+  /** For a command that reads a shape and tries bits on it. */
+  public static void toReach() {
     start(
-        () ->
-            ShapeLibrary.builtIn()
-                .find("cloud-lift-rail")
-                .measured(Map.of(), Optional.empty())
-                .part());
+        () -> {
+          Part part =
+              ShapeLibrary.builtIn()
+                  .find("cloud-lift-rail")
+                  .measured(Map.of(), Optional.empty())
+                  .part();
+          LargestCutter.of(part);
+          Cutter cutter = new Cutter(12.7);
+          Reach.of(part, cutter, Follower.flush(cutter));
+        });
   }
 
   /** For a command that paints a picture. */
