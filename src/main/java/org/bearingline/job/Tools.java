@@ -33,10 +33,6 @@ final class Tools {
 
   private Tools() {}
 
-  static Kit kit(Wishes wishes) {
-    return wishes.kit().map(Kit::read).orElseGet(Kit::usual);
-  }
-
   /** The one cutter for a layout: the one asked for, else the kit's best. */
   static Cutter cutter(Wishes wishes, Part part, Kit kit, LargestCutter largest) {
     if (wishes.bits().size() > 1) {

@@ -38,7 +38,7 @@ record WorkedPart(
   }
 
   static WorkedPart of(PartOrder order) {
-    Kit kit = Tools.kit(order.wishes());
+    Kit kit = new KitOnDemand(order.wishes()).get();
     Part part = order.shape().part().named(order.name());
     return order.operations().isWritten() ? whole(order, part, kit) : plain(order, part, kit);
   }
