@@ -17,6 +17,9 @@ import org.bearingline.shape.Design;
 /** Says on paper what the maker needs to know of one part. */
 final class Cards {
 
+  private static final String NOTHING_ROUTED =
+      "Nothing of this part is routed: saw and plane it to its line.";
+
   private Cards() {}
 
   static Card card(WorkedPart worked, Units units) {
@@ -27,19 +30,24 @@ final class Cards {
     if (worked.order().shape() instanceof PanelDesign panel) {
       sections.add(PanelSection.words(panel, units));
     }
+    boolean isRouted = whole.isPresent() || !result.templates().isEmpty();
     if (whole.isPresent()) {
       sections.addAll(whole.get().sections());
-    } else {
+    } else if (isRouted) {
       sections.add(tool(worked, units));
+    } else {
+      sections.add(Card.Section.of("Work", List.of(NOTHING_ROUTED)));
     }
-    if (whole.isEmpty() || !result.reach().leftovers().isEmpty()) {
+    if (isRouted && (whole.isEmpty() || !result.reach().leftovers().isEmpty())) {
       sections.add(reach(result, units));
     }
     result.roughLine().ifPresent(line -> sections.add(saw(line, units)));
     if (whole.isEmpty()) {
       result.passes().ifPresent(passes -> sections.add(passes(passes, units)));
     }
-    worked.grain().ifPresent(grain -> sections.add(GrainSection.of(grain)));
+    if (isRouted) {
+      worked.grain().ifPresent(grain -> sections.add(GrainSection.of(grain)));
+    }
     sections.add(measures(worked, units));
     if (!result.part().notes().isEmpty()) {
       sections.add(Card.Section.of("Notes", result.part().notes()));

@@ -2,6 +2,7 @@ package org.bearingline.cli;
 
 import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
@@ -266,5 +267,14 @@ class MainJobTest {
         CommandRun.of("sheets", "cloud-lift-rail", "--paper", "A3", "--into", into.toString());
     assertEquals(0, run.status(), run.err());
     assertEquals(List.of("cloud-lift-rail-sheets.pdf"), names(into));
+  }
+
+  @Test
+  void aPartThatIsOnlySawnHasACardWithoutBitAndFeed() {
+    Path card = layout("straight-rail").resolve("straight-rail-card.pdf");
+    String words = ExternalProgram.named("pdftotext").run("-layout", card, "-");
+    assertTrue(words.contains("Nothing of this part is routed"), words);
+    assertFalse(words.contains("Feed and grain"), words);
+    assertFalse(words.contains("flush bearing"), words);
   }
 }
