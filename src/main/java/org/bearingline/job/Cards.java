@@ -18,7 +18,7 @@ import org.bearingline.shape.Design;
 final class Cards {
 
   private static final String NOTHING_ROUTED =
-      "Nothing of this part is routed: saw and plane it to its line.";
+      "No edge of this part follows a template: saw and plane it to its line.";
 
   private Cards() {}
 

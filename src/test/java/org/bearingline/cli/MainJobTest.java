@@ -273,7 +273,7 @@ class MainJobTest {
   void aPartThatIsOnlySawnHasACardWithoutBitAndFeed() {
     Path card = layout("straight-rail").resolve("straight-rail-card.pdf");
     String words = ExternalProgram.named("pdftotext").run("-layout", card, "-");
-    assertTrue(words.contains("Nothing of this part is routed"), words);
+    assertTrue(words.contains("No edge of this part follows"), words);
     assertFalse(words.contains("Feed and grain"), words);
     assertFalse(words.contains("flush bearing"), words);
   }
