@@ -109,6 +109,7 @@ class RoomsArchitectureTest {
               "kit",
               "routing"),
           room("outside", "problem", "outline", "outline.fit"),
+          room("outside.scan", "problem", "outline", "outside"),
           room("cutlist", "problem", "length", "outline", "part", "routing"),
           room("drawing", "problem", "outline", "length"),
           room("drawing.sheet", "problem", "facts", "outline", "length", "drawing"),
@@ -155,6 +156,7 @@ class RoomsArchitectureTest {
               "cutlist",
               "shape",
               "outside",
+              "outside.scan",
               "drawing",
               "drawing.sheet",
               "export",
@@ -263,6 +265,15 @@ class RoomsArchitectureTest {
   }
 
   @Test
+  void boofCvStaysWithTheScans() {
+    onlyIn(
+        "boofcv..",
+        "the image library lies in lib/more, which only the commands that read images have on their"
+            + " class path",
+        "outside.scan");
+  }
+
+  @Test
   void awtStaysWithThePictures() {
     onlyIn(
         "java.awt..",
@@ -270,7 +281,8 @@ class RoomsArchitectureTest {
         "export.font",
         "export.png",
         "export.svg",
-        "export.pdf");
+        "export.pdf",
+        "outside.scan");
   }
 
   @Test
