@@ -46,7 +46,7 @@ final class Cards {
       result.passes().ifPresent(passes -> sections.add(passes(passes, units)));
     }
     if (isRouted) {
-      worked.grain().ifPresent(grain -> sections.add(GrainSection.of(grain)));
+      worked.grain().flatMap(grain -> GrainSection.of(grain, units)).ifPresent(sections::add);
     }
     sections.add(measures(worked, units));
     if (!result.part().notes().isEmpty()) {

@@ -2,7 +2,9 @@ package org.bearingline.job;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.bearingline.export.pdf.Card;
+import org.bearingline.length.Units;
 import org.bearingline.routing.grain.BackingBlock;
 import org.bearingline.routing.grain.FeedPlan;
 import org.bearingline.routing.grain.ShortGrain;
@@ -12,13 +14,17 @@ final class GrainSection {
 
   private GrainSection() {}
 
-  static Card.Section of(GrainWork grain) {
+  /** Empty where no routed edge meets fibres. */
+  static Optional<Card.Section> of(GrainWork grain, Units units) {
     List<String> lines = new ArrayList<>();
     grain.plan().map(FeedPlan::sentences).ifPresent(lines::addAll);
     grain
         .plan()
         .ifPresent(plan -> plan.blocks().stream().map(BackingBlock::sentence).forEach(lines::add));
+    grain.blind().forEach(reading -> lines.addAll(reading.blindSentences(units)));
     grain.shortGrain().stream().map(ShortGrain::sentence).forEach(lines::add);
-    return Card.Section.of("Feed and grain", lines);
+    return lines.isEmpty()
+        ? Optional.empty()
+        : Optional.of(Card.Section.of("Feed and grain", lines));
   }
 }

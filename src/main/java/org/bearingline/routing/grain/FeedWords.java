@@ -22,6 +22,22 @@ final class FeedWords {
   }
 
   String shares(Approach approach) {
+    return shares("routed edge", approach);
+  }
+
+  /** Of edges that do not go through, so that turning the work over cannot help them. */
+  List<String> blind(Approach approach) {
+    List<String> sentences = new ArrayList<>();
+    sentences.add(shares("blind edge", approach));
+    if (shares.length(GrainClass.TEARS) > 0) {
+      sentences.add(
+          "A blind cut has one face only: where it runs against the grain, knife the line first and"
+              + " take light passes.");
+    }
+    return sentences;
+  }
+
+  private String shares(String what, Approach approach) {
     List<String> each = new ArrayList<>();
     for (GrainClass grain : GrainClass.values()) {
       if (shares.length(grain) > 0) {
@@ -30,7 +46,9 @@ final class FeedWords {
     }
     return "Of "
         + Length.print(shares.total(), units)
-        + " of routed edge, "
+        + " of "
+        + what
+        + ", "
         + lying(approach)
         + ", "
         + String.join(", ", each)

@@ -3,6 +3,7 @@ package org.bearingline.routing.grain;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
+import org.bearingline.length.Units;
 
 /**
  * Every routed edge of a part, cut where the fibres meet it in another way.
@@ -29,5 +30,10 @@ public record GrainReading(
       stretches.addAll(EdgeReader.read(edge, settings, approach));
     }
     return new GrainReading(settings, approach, stretches, GrainShares.of(stretches));
+  }
+
+  /** What a maker should know of edges that do not go through; none where nothing is routed. */
+  public List<String> blindSentences(Units units) {
+    return stretches.isEmpty() ? List.of() : new FeedWords(shares, units).blind(approach);
   }
 }

@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import org.bearingline.length.Units;
 import org.bearingline.outline.Arc;
 import org.bearingline.outline.Degrees;
 import org.bearingline.outline.Loop;
@@ -198,5 +199,32 @@ class GrainReadingTest {
     assertThrows(Problem.class, () -> usual.withShortGrain(0, 6, 1));
     assertThrows(Problem.class, () -> usual.withShortGrain(1, Double.NaN, 1));
     assertThrows(Problem.class, () -> usual.withShortGrain(1, 6, 0));
+  }
+
+  /** A square's sides: two lie along the fibres, two are end grain, a half each; nothing tears. */
+  @Test
+  void blindSquareIsToldWithoutTheKnife() {
+    GrainReading reading = read(polygon(0, 0, 0, 50, 50, 50, 50, 0), GrainSettings.usual(), HAND_A);
+    assertEquals(
+        List.of(
+            "Of 200 mm of blind edge, with the router in the hand on face A, 50 % is along the"
+                + " grain, 50 % is end grain."),
+        reading.blindSentences(Units.MM));
+  }
+
+  /** Half of a round hollow runs against the grain: no other face takes that away. */
+  @Test
+  void blindHollowThatTearsIsKnifedFirst() {
+    Contour hollow = disc().clockwise();
+    List<String> sentences = read(hollow, SHARP, HAND_A).blindSentences(Units.MM);
+    assertEquals(2, sentences.size());
+    assertTrue(sentences.get(0).contains("50 % is against the grain"), sentences.get(0));
+    assertTrue(sentences.get(1).contains("knife the line first"), sentences.get(1));
+  }
+
+  @Test
+  void whatIsOnlySawnHasNothingToSay() {
+    Contour sawn = Contour.sawn(disc().loop());
+    assertEquals(List.of(), read(sawn, SHARP, HAND_A).blindSentences(Units.MM));
   }
 }
