@@ -14,6 +14,14 @@ final class PaperOptions {
   String paper;
 
   @Option(
+      names = "--margin",
+      paramLabel = "LENGTH",
+      description =
+          "what the printer leaves white at every side of the paper (default: 1/4in, and 1/2in at"
+              + " the foot)")
+  String margin;
+
+  @Option(
       names = "--printed",
       paramLabel = "X,Y",
       description =

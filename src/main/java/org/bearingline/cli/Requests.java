@@ -3,6 +3,7 @@ package org.bearingline.cli;
 import java.util.List;
 import java.util.Optional;
 import org.bearingline.job.Wishes;
+import org.bearingline.job.WrittenFile;
 import org.bearingline.problem.Place;
 import org.bearingline.problem.Problem;
 
@@ -42,13 +43,14 @@ final class Requests {
         bits.stream().map(bit -> OptionText.requiredLength("--bit", bit)).toList(),
         OptionText.length("--bearing", follower.bearing),
         OptionText.length("--collar", follower.collar),
-        Optional.ofNullable(source.kit),
+        Optional.ofNullable(source.kit).map(WrittenFile.OnDisk::new),
         OptionText.length("--thickness", layout.thickness),
         OptionText.length("--allowance", layout.allowance),
         OptionText.length("--saw-blade", layout.sawBlade),
         OptionText.length("--run-out", layout.runOut),
         OptionText.length("--kerf", layout.kerf),
         Optional.ofNullable(paper.paper),
+        OptionText.length("--margin", paper.margin),
         Optional.ofNullable(paper.printed),
         units.chosen());
   }

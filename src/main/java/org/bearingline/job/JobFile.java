@@ -1,6 +1,5 @@
 package org.bearingline.job;
 
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
@@ -35,6 +34,8 @@ record JobFile(
           "stock",
           "kit",
           "paper",
+          "margin",
+          "printed",
           "bit",
           "bearing",
           "collar",
@@ -64,6 +65,8 @@ record JobFile(
           "run-out",
           "kerf",
           "paper",
+          "margin",
+          "printed",
           "operations",
           "pair",
           "register",
@@ -100,10 +103,10 @@ record JobFile(
         && (top.optional("parts").isPresent() || top.optional("job").isPresent());
   }
 
-  static JobFile read(YamlNode top, Path folder) {
+  static JobFile read(YamlNode top, WrittenFile file) {
     top.allowOnly(TOP);
     Optional<Units> units = top.optional("units").map(JobFile::units);
-    Optional<Path> kit = top.optional("kit").map(node -> folder.resolve(node.text()));
+    Optional<WrittenFile> kit = top.optional("kit").map(node -> file.beside(node.text()));
     OptionalDouble thickness = OptionalDouble.empty();
     Optional<YamlNode> stock = top.optional("stock");
     StockWishes usual =
@@ -203,7 +206,7 @@ record JobFile(
   static Wishes wishes(
       YamlNode node,
       Map<String, String> measures,
-      Optional<Path> kit,
+      Optional<WrittenFile> kit,
       OptionalDouble thickness,
       Optional<Units> units) {
     if (node.optional("bearing").isPresent() && node.optional("collar").isPresent()) {
@@ -223,7 +226,8 @@ record JobFile(
         length(node, "run-out", units),
         length(node, "kerf", units),
         node.optional("paper").map(YamlNode::text),
-        Optional.empty(),
+        length(node, "margin", units),
+        node.optional("printed").map(YamlNode::text),
         units);
   }
 

@@ -12,7 +12,7 @@ final class KitOnDemand implements Supplier<Kit> {
   private Kit kit;
 
   KitOnDemand(Wishes wishes) {
-    wishes.kit().ifPresent(file -> kit = Kit.read(file));
+    wishes.kit().ifPresent(file -> kit = Kit.read(file.name(), file.text()));
   }
 
   @Override

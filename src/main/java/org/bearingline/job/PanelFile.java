@@ -50,7 +50,9 @@ final class PanelFile {
           "saw-blade",
           "run-out",
           "kerf",
-          "paper");
+          "paper",
+          "margin",
+          "printed");
 
   private final List<PartOrder> orders;
   private final JobFile job;

@@ -2,6 +2,7 @@ package org.bearingline.job;
 
 import java.util.Locale;
 import java.util.OptionalDouble;
+import org.bearingline.drawing.sheet.Margins;
 import org.bearingline.drawing.sheet.Paper;
 import org.bearingline.drawing.sheet.PaperChoice;
 import org.bearingline.drawing.sheet.PrintCorrection;
@@ -74,9 +75,15 @@ final class Settings {
 
   static PaperChoice paper(Wishes wishes) {
     String usual = units(wishes) == Units.MM ? "A4" : "Letter";
-    return PaperChoice.of(
-        Paper.parse(wishes.paper().orElse(usual)),
-        wishes.printed().map(PrintCorrection::parse).orElse(PrintCorrection.NONE));
+    PaperChoice choice =
+        PaperChoice.of(
+            Paper.parse(wishes.paper().orElse(usual)),
+            wishes.printed().map(PrintCorrection::parse).orElse(PrintCorrection.NONE));
+    OptionalDouble margin = wishes.margin();
+    if (margin.isEmpty()) {
+      return choice;
+    }
+    return choice.withMargins(Margins.all(notBelow0("--margin", margin, 0)));
   }
 
   private static double above0(String option, OptionalDouble given, double usual) {

@@ -1,17 +1,13 @@
 package org.bearingline.job;
 
-import java.nio.file.InvalidPathException;
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import org.bearingline.problem.Place;
 import org.bearingline.problem.Problem;
 import org.bearingline.shape.CheckedShape;
 import org.bearingline.shape.MeasuredShape;
 import org.bearingline.shape.ShapeLibrary;
 import org.bearingline.shape.ShapeReader;
-import org.bearingline.yaml.TextFile;
 import org.bearingline.yaml.YamlFile;
 import org.bearingline.yaml.YamlNode;
 
@@ -43,28 +39,30 @@ final class Source {
     if (!isFile(source)) {
       return single(ShapeLibrary.builtIn().find(source), wishes);
     }
-    Path file = path(source);
-    String text = TextFile.read(file);
-    YamlNode top = YamlFile.read(source, text);
+    return asked(WrittenFile.onDisk(source), wishes);
+  }
+
+  /** What a shape file or a job file asks for. */
+  static Asked asked(WrittenFile file, Wishes wishes) {
+    String text = file.text();
+    YamlNode top = YamlFile.read(file.name(), text);
     if (!JobFile.isOne(top)) {
-      return single(ShapeReader.read(source, text), wishes);
+      return single(ShapeReader.read(file.name(), text), wishes);
     }
-    // Paths in a job file start at its own folder, and show as the user would write them.
-    Path folder = file.resolveSibling("");
-    JobFile job = JobFile.read(top, folder);
-    return new Asked(ofJob(job, folder, wishes), Optional.of(job));
+    JobFile job = JobFile.read(top, file);
+    return new Asked(ofJob(job, file, wishes), Optional.of(job));
   }
 
   private static Asked single(CheckedShape shape, Wishes wishes) {
     return new Asked(List.of(order(shape, wishes)), Optional.empty());
   }
 
-  private static List<PartOrder> ofJob(JobFile job, Path folder, Wishes wishes) {
+  private static List<PartOrder> ofJob(JobFile job, WrittenFile file, Wishes wishes) {
     List<PartOrder> orders = new ArrayList<>();
     for (JobFile.Entry entry : job.parts()) {
       Wishes merged = wishes.over(entry.wishes().over(job.general()));
       WrittenPlaces places = entry.places().outdoneBy(wishes);
-      MeasuredShape shape = measured(entry, folder, merged, places);
+      MeasuredShape shape = measured(entry, file, merged, places);
       orders.add(
           new PartOrder(
               entry.name(),
@@ -79,12 +77,12 @@ final class Source {
   }
 
   private static MeasuredShape measured(
-      JobFile.Entry entry, Path folder, Wishes wishes, WrittenPlaces places) {
+      JobFile.Entry entry, WrittenFile job, Wishes wishes, WrittenPlaces places) {
     YamlNode shape = entry.node().field("shape");
     CheckedShape checked;
     if (isFile(entry.source())) {
-      Path file = folder.resolve(entry.source());
-      checked = ShapeReader.read(file.toString(), TextFile.read(file));
+      WrittenFile file = job.beside(entry.source());
+      checked = ShapeReader.read(file.name(), file.text());
     } else {
       try {
         checked = ShapeLibrary.builtIn().find(entry.source());
@@ -113,13 +111,5 @@ final class Source {
   /** A source is a file where it looks like a path; a bare word is a shape's name. */
   private static boolean isFile(String source) {
     return source.contains("/") || source.contains("\\") || source.contains(".");
-  }
-
-  private static Path path(String source) {
-    try {
-      return Path.of(source);
-    } catch (InvalidPathException impossible) {
-      throw new Problem(Place.nowhere(), "“" + source + "” cannot be the name of a file");
-    }
   }
 }

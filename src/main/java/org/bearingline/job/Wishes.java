@@ -1,6 +1,5 @@
 package org.bearingline.job;
 
-import java.nio.file.Path;
 import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -24,6 +23,7 @@ import org.bearingline.length.Units;
  * @param runOut how far the template goes on past the ends of the work
  * @param kerf width of the cut that makes the template, for the DXF only
  * @param paper a paper's name
+ * @param margin what the printer leaves white at every side of the paper
  * @param printed what the two 100 mm bars of an earlier print measured, as written
  * @param units that figures are shown in
  */
@@ -32,13 +32,14 @@ public record Wishes(
     List<Double> bits,
     OptionalDouble bearing,
     OptionalDouble collar,
-    Optional<Path> kit,
+    Optional<WrittenFile> kit,
     OptionalDouble thickness,
     OptionalDouble allowance,
     OptionalDouble sawBlade,
     OptionalDouble runOut,
     OptionalDouble kerf,
     Optional<String> paper,
+    OptionalDouble margin,
     Optional<String> printed,
     Optional<Units> units) {
 
@@ -65,6 +66,7 @@ public record Wishes(
         first(runOut, general.runOut),
         first(kerf, general.kerf),
         paper.or(() -> general.paper),
+        first(margin, general.margin),
         printed.or(() -> general.printed),
         units.or(() -> general.units));
   }

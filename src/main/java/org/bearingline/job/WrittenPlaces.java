@@ -66,6 +66,8 @@ final class WrittenPlaces {
     drop(left, "run-out", command.runOut().isPresent());
     drop(left, "kerf", command.kerf().isPresent());
     drop(left, "paper", command.paper().isPresent());
+    drop(left, "margin", command.margin().isPresent());
+    drop(left, "printed", command.printed().isPresent());
     Map<String, Place> set = new HashMap<>(measures);
     set.keySet().removeAll(command.measures().keySet());
     return new WrittenPlaces(left, set, part);

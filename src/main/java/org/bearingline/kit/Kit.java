@@ -39,6 +39,11 @@ public record Kit(
     return KitFile.read(file);
   }
 
+  /** The kit in a text; the name of its file stands in messages. */
+  public static Kit read(String fileName, String text) {
+    return KitFile.read(fileName, text);
+  }
+
   /**
    * The follower with what the kit knows of it: a collar whose inside was not given takes it from
    * the kit's collar of the same outside diameter.

@@ -81,6 +81,7 @@ class OperationFileTest {
         none,
         none,
         Optional.empty(),
+        none,
         Optional.empty(),
         Optional.empty());
   }

@@ -25,6 +25,7 @@ class WishesTest {
         OptionalDouble.empty(),
         OptionalDouble.empty(),
         Optional.ofNullable(paper),
+        OptionalDouble.empty(),
         Optional.empty(),
         Optional.of(Units.MM));
   }
