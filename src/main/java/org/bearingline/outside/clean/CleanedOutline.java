@@ -1,0 +1,43 @@
+package org.bearingline.outside.clean;
+
+import java.util.List;
+import java.util.Objects;
+import org.bearingline.outline.Outline;
+import org.bearingline.outline.Path;
+import org.bearingline.outside.Sketch;
+import org.bearingline.problem.Place;
+import org.bearingline.problem.Problem;
+
+/**
+ * A cleaned drawing.
+ *
+ * @param drawn the sketch in mm, as sized, before cleaning
+ * @param outlines clean lines and arcs, nested, largest area first; to be used only where the
+ *     report has no fault
+ * @param open clean stretches that close to no loop
+ * @param report what was done and what is wrong
+ */
+public record CleanedOutline(
+    Sketch drawn, List<Outline> outlines, List<Path> open, CleaningReport report) {
+
+  public CleanedOutline {
+    Objects.requireNonNull(drawn);
+    outlines = List.copyOf(outlines);
+    open = List.copyOf(open);
+    Objects.requireNonNull(report);
+  }
+
+  /** This, where it has no fault; else a Problem whose sentence names the first with its place. */
+  public CleanedOutline sound() {
+    List<Fault> faults = report.faults();
+    if (faults.isEmpty()) {
+      return this;
+    }
+    String more = faults.size() == 1 ? "" : " (and %d more)".formatted(faults.size() - 1);
+    throw new Problem(
+        Place.file(drawn.file()),
+        faults.get(0).sentence()
+            + more
+            + "; correct the drawing there, or let --gap join what belongs together");
+  }
+}

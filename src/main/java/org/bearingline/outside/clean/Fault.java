@@ -1,0 +1,40 @@
+package org.bearingline.outside.clean;
+
+import java.util.Locale;
+import java.util.Objects;
+import org.bearingline.outline.Point;
+
+/**
+ * Why a drawing is no outline yet.
+ *
+ * @param kind what is wrong
+ * @param at where, in mm of the drawing as sized
+ * @param source what was drawn there, in the words of its reader
+ */
+public record Fault(Kind kind, Point at, String source) {
+
+  /** What can be wrong with a drawn outline. */
+  public enum Kind {
+    OPEN_END("the line ends here and nothing goes on within the gap"),
+    CROSSING("the outline crosses or touches itself"),
+    NO_OUTLINE("nothing here encloses an area");
+
+    private final String words;
+
+    Kind(String words) {
+      this.words = words;
+    }
+  }
+
+  public Fault {
+    Objects.requireNonNull(kind);
+    Objects.requireNonNull(at);
+    Objects.requireNonNull(source);
+  }
+
+  /** A clause for a sentence, with the place: “… at x 12.500, y 40.000 mm (path #apron)”. */
+  public String sentence() {
+    return String.format(
+        Locale.ROOT, "%s at x %.3f, y %.3f mm (%s)", kind.words, at.x(), at.y(), source);
+  }
+}

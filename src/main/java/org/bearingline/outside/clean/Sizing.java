@@ -1,0 +1,119 @@
+package org.bearingline.outside.clean;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.OptionalDouble;
+import org.bearingline.outline.Bounds;
+import org.bearingline.outline.Similarity;
+import org.bearingline.outside.Figure;
+import org.bearingline.outside.Sketch;
+import org.bearingline.outside.Stroke;
+import org.bearingline.outside.StrokePiece;
+import org.bearingline.problem.Place;
+import org.bearingline.problem.Problem;
+
+/** Gives a drawing its size in mm. */
+final class Sizing {
+
+  /** Share by which a width and a height may ask for different factors. */
+  private static final double AGREE = 0.005;
+
+  /** mm beyond which nothing is a piece of furniture. */
+  private static final double MOST = 1e6;
+
+  private Sizing() {}
+
+  static Sketch sized(Sketch sketch, CleaningSettings settings) {
+    Bounds box = SketchBounds.of(sketch);
+    if (settings.width().isEmpty() && settings.height().isEmpty()) {
+      if (!sketch.sized()) {
+        throw new Problem(
+            Place.file(sketch.file()),
+            "does not say how large it is; give --width or --height of the whole drawing");
+      }
+      requireReach(sketch, box, 1);
+      return sketch;
+    }
+    double factor = factor(sketch, box, settings);
+    requireReach(sketch, box, factor);
+    return scaled(sketch, factor);
+  }
+
+  private static double factor(Sketch sketch, Bounds box, CleaningSettings settings) {
+    OptionalDouble byWidth = ratio(settings.width(), box.width(), "--width");
+    OptionalDouble byHeight = ratio(settings.height(), box.height(), "--height");
+    if (byWidth.isPresent() && byHeight.isPresent()) {
+      double wide = byWidth.getAsDouble();
+      double high = byHeight.getAsDouble();
+      if (Math.abs(wide / high - 1) > AGREE) {
+        throw new Problem(
+            Place.option("--height"),
+            String.format(
+                Locale.ROOT,
+                "%s would be %.1f mm high at that width; leave one of --width and --height out",
+                sketch.file(),
+                box.height() * wide));
+      }
+      // Of the longer side, whose figure is the finer share.
+      return box.width() >= box.height() ? wide : high;
+    }
+    return byWidth.isPresent() ? byWidth.getAsDouble() : byHeight.getAsDouble();
+  }
+
+  private static OptionalDouble ratio(OptionalDouble asked, double drawn, String option) {
+    if (asked.isEmpty()) {
+      return asked;
+    }
+    if (!(drawn > 0)) {
+      throw new Problem(
+          Place.option(option), "cannot size a drawing that has no extent in that direction");
+    }
+    return OptionalDouble.of(asked.getAsDouble() / drawn);
+  }
+
+  private static void requireReach(Sketch sketch, Bounds box, double factor) {
+    double far =
+        factor
+            * Math.max(
+                Math.max(Math.abs(box.minX()), Math.abs(box.maxX())),
+                Math.max(Math.abs(box.minY()), Math.abs(box.maxY())));
+    if (!(far <= MOST)) {
+      throw new Problem(
+          Place.file(sketch.file()),
+          String.format(
+              Locale.ROOT,
+              "reaches %.3g mm from its origin, more than a kilometre; check its units",
+              far));
+    }
+  }
+
+  private static Sketch scaled(Sketch sketch, double factor) {
+    Similarity grow = Similarity.scaling(factor);
+    List<Figure> figures = new ArrayList<>();
+    for (Figure figure : sketch.figures()) {
+      List<Stroke> strokes = new ArrayList<>();
+      for (Stroke stroke : figure.strokes()) {
+        strokes.add(
+            new Stroke(
+                stroke.pieces().stream().map(p -> scaled(p, grow)).toList(), stroke.closed()));
+      }
+      figures.add(new Figure(strokes, figure.rule(), figure.source()));
+    }
+    OptionalDouble noise =
+        sketch.noise().isPresent()
+            ? OptionalDouble.of(sketch.noise().getAsDouble() * factor)
+            : sketch.noise();
+    return new Sketch(sketch.file(), figures, true, noise, sketch.ignored());
+  }
+
+  private static StrokePiece scaled(StrokePiece piece, Similarity grow) {
+    if (piece instanceof StrokePiece.Plain plain) {
+      return new StrokePiece.Plain(plain.primitive().transformed(grow));
+    }
+    if (piece instanceof StrokePiece.Chords chords) {
+      return new StrokePiece.Chords(chords.points().stream().map(grow::apply).toList());
+    }
+    return new StrokePiece.Free(new ScaledCurve(((StrokePiece.Free) piece).curve(), grow.factor()));
+  }
+}
