@@ -97,24 +97,44 @@ record OperationFile(
             ? written(part, shape, tools)
             : new ArrayList<>(UsualOperations.of(part, usual));
     for (EdgeGroove groove : grooves) {
-      if (operations.stream().anyMatch(EdgeGroove.class::isInstance)) {
-        throw new Problem(
-            groove.head().place(),
-            "“"
-                + part.name()
-                + "” is grooved already; leave the groove out of its operations, the panel brings"
-                + " its own");
-      }
-      operations.add(groove);
+      refuseSecond(operations, groove, part);
+      operations.add(groove.named(freeName(operations, groove.name())));
     }
     return operations;
   }
 
-  /** The same part, grooved for a panel too. */
-  OperationFile with(EdgeGroove groove) {
-    List<EdgeGroove> more = new ArrayList<>(grooves);
-    more.add(groove);
-    return new OperationFile(list, faces, register, units, more);
+  /** A groove that the part names itself must lie along another edge than the panel's. */
+  private static void refuseSecond(List<Operation> operations, EdgeGroove groove, Part part) {
+    for (Operation operation : operations) {
+      if (operation instanceof EdgeGroove own
+          && own.edge().of().equals(groove.edge().of())
+          && (own.extent().side().isEmpty()
+              || own.extent().side().equals(groove.extent().side()))) {
+        throw new Problem(
+            own.place() instanceof Place.Nowhere ? groove.place() : own.place(),
+            "“"
+                + part.name()
+                + "” is grooved along this edge for a panel; leave the groove out of its"
+                + " operations, the panel brings its own");
+      }
+    }
+  }
+
+  private static String freeName(List<Operation> operations, String wanted) {
+    String name = wanted;
+    for (int number = 2; isTaken(operations, name); number++) {
+      name = wanted + "-" + number;
+    }
+    return name;
+  }
+
+  private static boolean isTaken(List<Operation> operations, String name) {
+    return operations.stream().anyMatch(one -> one.name().equals(name));
+  }
+
+  /** The same part with these grooves for panels. */
+  OperationFile with(List<EdgeGroove> others) {
+    return new OperationFile(list, faces, register, units, others);
   }
 
   private List<Operation> written(Part part, Design shape, OperationTools tools) {

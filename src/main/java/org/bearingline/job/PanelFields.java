@@ -10,11 +10,10 @@ import org.bearingline.kit.Follower;
 import org.bearingline.kit.SlotCutter;
 import org.bearingline.length.Length;
 import org.bearingline.length.Units;
-import org.bearingline.part.Part;
 import org.bearingline.problem.Problem;
 import org.bearingline.routing.Fibres;
+import org.bearingline.routing.FrameMember;
 import org.bearingline.routing.Groove;
-import org.bearingline.routing.GrooveExtent;
 import org.bearingline.routing.PanelSettings;
 import org.bearingline.wood.Cut;
 import org.bearingline.wood.MoistureRange;
@@ -56,6 +55,27 @@ record PanelFields(YamlNode node, JobFile job, Units units) {
       throw node.field(field).problem("give a length of 0 or more");
     }
     return mm;
+  }
+
+  /** mm along the rails to the opening, where it is written. */
+  OptionalDouble fromLeft() {
+    return from0("from-left");
+  }
+
+  /** Whether the stiles' grooves run out at their ends, for haunched tenons. */
+  boolean stilesThrough() {
+    Optional<YamlNode> written = node.optional("stile-grooves");
+    return switch (written.map(YamlNode::text).orElse("stopped")) {
+      case "stopped" -> false;
+      case "through" -> true;
+      default ->
+          throw written
+              .get()
+              .problem(
+                  "“"
+                      + written.get().text()
+                      + "” is no way to groove a stile; write stopped or through");
+    };
   }
 
   /** The slot cutter of the frame's groove; depth and bearing settle each other. */
@@ -116,10 +136,10 @@ record PanelFields(YamlNode node, JobFile job, Units units) {
   }
 
   /** Refuses a bearing too large for a hollow that a smaller one would follow. */
-  void checkFollows(Part rail, SlotCutter slot) {
+  void checkFollows(FrameMember rail, SlotCutter slot) {
     Groove groove;
     try {
-      groove = Groove.along(rail, slot, GrooveExtent.through(), units);
+      groove = Groove.along(rail.part(), slot, rail.extent(), units);
     } catch (Problem refused) {
       throw refused.at(node.field("groove").place());
     }
@@ -130,7 +150,7 @@ record PanelFields(YamlNode node, JobFile job, Units units) {
                 "the "
                     + Length.print(slot.bearing().diameter(), units)
                     + " bearing of the slot cutter cannot follow “"
-                    + rail.name()
+                    + rail.part().name()
                     + "” into a hollow of R "
                     + Length.print(shallow.insideRadius(), units)
                     + ", so the groove would be "

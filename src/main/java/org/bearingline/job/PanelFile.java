@@ -1,6 +1,5 @@
 package org.bearingline.job;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -8,16 +7,13 @@ import java.util.OptionalDouble;
 import java.util.Set;
 import org.bearingline.kit.SlotCutter;
 import org.bearingline.length.Units;
-import org.bearingline.part.Part;
-import org.bearingline.problem.NearestName;
-import org.bearingline.problem.Problem;
-import org.bearingline.routing.FrameOpening;
+import org.bearingline.routing.BoardSide;
+import org.bearingline.routing.FrameMember;
 import org.bearingline.routing.GrooveExtent;
 import org.bearingline.routing.Panel;
 import org.bearingline.routing.operation.EdgeGroove;
 import org.bearingline.routing.operation.Face;
 import org.bearingline.routing.operation.Head;
-import org.bearingline.routing.operation.Target;
 import org.bearingline.yaml.YamlNode;
 
 /** The panels of a job: each becomes a part, and the rails that hold it get their grooves. */
@@ -29,6 +25,12 @@ final class PanelFile {
           "quantity",
           "top-rail",
           "bottom-rail",
+          "stiles",
+          "left-stile",
+          "right-stile",
+          "stile-grooves",
+          "foot",
+          "from-left",
           "opening",
           "groove",
           "species",
@@ -54,12 +56,12 @@ final class PanelFile {
           "margin",
           "printed");
 
-  private final List<PartOrder> orders;
+  private final FrameOrders orders;
   private final JobFile job;
   private final Wishes command;
 
   private PanelFile(List<PartOrder> orders, JobFile job, Wishes command) {
-    this.orders = new ArrayList<>(orders);
+    this.orders = new FrameOrders(orders);
     this.job = job;
     this.command = command;
   }
@@ -74,7 +76,7 @@ final class PanelFile {
     for (YamlNode node : job.top().field("panels").items()) {
       file.add(node);
     }
-    return file.orders;
+    return file.orders.all();
   }
 
   private void add(YamlNode node) {
@@ -89,29 +91,24 @@ final class PanelFile {
             Optional.empty());
     Wishes wishes = command.over(own.over(job.general()));
     Units units = Settings.units(wishes);
-    Optional<PartOrder> top = rail(node, "top-rail");
-    Optional<PartOrder> bottom = rail(node, "bottom-rail");
+    int quantity = node.optional("quantity").map(JobFile::count).orElse(1);
     PanelFields fields = new PanelFields(node, job, units);
     SlotCutter slot = fields.slot();
+    PanelFrame frame = orders.frame(node, name, quantity, units);
     PanelPlaces places = new PanelPlaces(node);
     Panel panel =
         places.placed(
-            () -> {
-              FrameOpening opening =
-                  FrameOpening.of(
-                      fields.opening("width"),
-                      fields.opening("height"),
-                      top.map(PanelFile::part),
-                      bottom.map(PanelFile::part),
-                      units);
-              return Panel.fit(name, opening, fields.settings(slot, wishes));
-            });
-    top.ifPresent(rail -> groove(rail, node, slot, fields));
-    bottom.filter(rail -> !top.equals(bottom)).ifPresent(r -> groove(r, node, slot, fields));
+            () ->
+                Panel.fit(
+                    name,
+                    frame.opening(
+                        fields.opening("width"), fields.opening("height"), fields.fromLeft()),
+                    fields.settings(slot, wishes)));
+    places.placing(() -> groove(frame, panel, slot, fields));
     orders.add(
         new PartOrder(
             name,
-            node.optional("quantity").map(JobFile::count).orElse(1),
+            quantity,
             new PanelDesign(panel),
             wishes,
             OperationFile.NONE,
@@ -132,69 +129,40 @@ final class PanelFile {
       throw written.problem(
           "“" + name + "” names files, so write it in small letters, digits and hyphens");
     }
-    if (orders.stream().anyMatch(order -> order.name().equals(name))) {
+    if (orders.has(name)) {
       throw written.problem("a part “" + name + "” stands above; give each its own name");
     }
     return name;
   }
 
-  private Optional<PartOrder> rail(YamlNode node, String field) {
-    Optional<YamlNode> written = node.optional(field);
-    if (written.isEmpty()) {
-      return Optional.empty();
-    }
-    String name = written.get().text();
-    List<String> known =
-        orders.stream()
-            .filter(order -> !(order.shape() instanceof PanelDesign))
-            .map(PartOrder::name)
-            .toList();
-    if (!known.contains(name)) {
-      throw written
-          .get()
-          .problem(
-              "no part of the job is called “"
-                  + name
-                  + "”"
-                  + NearestName.hint(known, name)
-                  + "; leave “"
-                  + field
-                  + "” out where the rail is straight");
-    }
-    return orders.stream().filter(order -> order.name().equals(name)).findFirst();
-  }
-
-  private static Part part(PartOrder rail) {
-    return rail.placed(() -> rail.shape().part().named(rail.name()));
-  }
-
-  /** Grooves a rail, once for all panels of one groove. */
-  private void groove(PartOrder rail, YamlNode node, SlotCutter slot, PanelFields fields) {
-    Part part = part(rail);
-    fields.checkFollows(part, slot);
-    Target edge = Target.outside(part.contour());
-    double thickness = Settings.thickness(rail.wishes());
-    EdgeGroove groove =
-        new EdgeGroove(
-            new Head("groove", Face.A, node.field("groove").place()),
-            slot,
-            edge,
-            GrooveExtent.through().alongEdge(edge.of()),
-            EdgeGroove.Rides.WORK,
-            fields.fromFace(slot, thickness),
-            OptionalDouble.empty());
-    int at = orders.stream().map(PartOrder::name).toList().indexOf(rail.name());
-    PartOrder now = orders.get(at);
-    Optional<EdgeGroove> before = now.operations().grooves().stream().findFirst();
-    if (before.isEmpty()) {
-      orders.set(at, now.grooved(groove));
-    } else if (!before.get().cutter().equals(slot)
-        || before.get().fromFace() != groove.fromFace()) {
-      throw new Problem(
-          node.field("groove").place(),
-          "“"
-              + rail.name()
-              + "” holds another panel in a groove of other size; give both panels the same groove");
-    }
+  /** Grooves every member that is named, all at the same distance from the face. */
+  private void groove(PanelFrame frame, Panel panel, SlotCutter slot, PanelFields fields) {
+    boolean through = fields.stilesThrough();
+    Map<BoardSide, GrooveExtent> extents = frame.extents(panel.opening(), slot, through);
+    Map<BoardSide, List<String>> notes = frame.notes(panel.opening(), slot, through);
+    double thinnest =
+        frame.named().values().stream()
+            .mapToDouble(order -> Settings.thickness(order.wishes()))
+            .min()
+            .orElse(0);
+    extents.forEach(
+        (side, extent) -> {
+          // Of two stiles that are one part, the left one is drawn.
+          if (side == BoardSide.RIGHT && frame.oneStile()) {
+            return;
+          }
+          FrameMember member = frame.members().get(side);
+          fields.checkFollows(member, slot);
+          EdgeGroove groove =
+              new EdgeGroove(
+                  new Head("groove", Face.A, frame.node().field("groove").place()),
+                  slot,
+                  FrameOrders.edge(member),
+                  extent,
+                  EdgeGroove.Rides.WORK,
+                  fields.fromFace(slot, thinnest),
+                  OptionalDouble.empty());
+          orders.groove(member, groove, notes.getOrDefault(side, List.of()));
+        });
   }
 }

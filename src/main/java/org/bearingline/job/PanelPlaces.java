@@ -42,11 +42,19 @@ record PanelPlaces(YamlNode node) {
     }
   }
 
+  void placing(Runnable work) {
+    placed(
+        () -> {
+          work.run();
+          return node;
+        });
+  }
+
   private Problem located(Problem found) {
     if (!(found.place() instanceof Place.Field field)) {
       return found;
     }
-    for (String rail : List.of("top-rail", "bottom-rail")) {
+    for (String rail : List.of("top-rail", "bottom-rail", "stiles", "left-stile", "right-stile")) {
       if (node.optional(rail).filter(name -> name.text().equals(field.name())).isPresent()) {
         return found.at(node.field(rail).place());
       }

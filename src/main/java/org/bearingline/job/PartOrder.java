@@ -1,5 +1,6 @@
 package org.bearingline.job;
 
+import java.util.List;
 import java.util.Objects;
 import java.util.function.Supplier;
 import org.bearingline.problem.Problem;
@@ -36,9 +37,14 @@ record PartOrder(
     }
   }
 
-  /** The same with a groove for a panel. */
-  PartOrder grooved(EdgeGroove groove) {
-    return new PartOrder(name, quantity, shape, wishes, operations.with(groove), stock, places);
+  /** The same with these grooves for panels and no other. */
+  PartOrder grooved(List<EdgeGroove> grooves) {
+    return new PartOrder(name, quantity, shape, wishes, operations.with(grooves), stock, places);
+  }
+
+  /** The same of another shape. */
+  PartOrder of(Design other) {
+    return new PartOrder(name, quantity, other, wishes, operations, stock, places);
   }
 
   /** Does some work on this part; what is wrong is told where it was written. */

@@ -30,7 +30,10 @@ final class WholeCard {
 
   List<Card.Section> sections() {
     List<Card.Section> sections = new ArrayList<>();
-    sections.add(templates());
+    Card.Section templates = templates();
+    if (!templates.lines().isEmpty()) {
+      sections.add(templates);
+    }
     if (!whole.plan().faces().sentences().isEmpty()) {
       sections.add(Card.Section.of("Faces", whole.plan().faces().sentences()));
     }

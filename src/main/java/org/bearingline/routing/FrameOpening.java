@@ -1,6 +1,7 @@
 package org.bearingline.routing;
 
 import java.util.Optional;
+import java.util.OptionalDouble;
 import org.bearingline.length.Units;
 import org.bearingline.outline.Loop;
 import org.bearingline.part.Part;
@@ -30,7 +31,31 @@ public record FrameOpening(double width, double height, FrameEdge top, FrameEdge
    */
   public static FrameOpening of(
       double width, double height, Optional<Part> topRail, Optional<Part> bottomRail, Units units) {
-    return FrameOpeningMaker.make(width, height, topRail, bottomRail, units);
+    return FrameOpeningMaker.make(
+        width, height, topRail, bottomRail, OptionalDouble.empty(), units);
+  }
+
+  /**
+   * One of several openings side by side between the same rails, parted by muntins.
+   *
+   * @param width mm of this opening
+   * @param height mm between the rails at their left shoulders, where the frame's stile stands
+   * @param from mm along the rails from their left shoulders to this opening, 0 or more
+   */
+  public static FrameOpening part(
+      double width,
+      double height,
+      Optional<Part> topRail,
+      Optional<Part> bottomRail,
+      double from,
+      Units units) {
+    return FrameOpeningMaker.make(
+        width, height, topRail, bottomRail, OptionalDouble.of(from), units);
+  }
+
+  /** mm between the rails at the right side. */
+  public double heightRight() {
+    return top.inner().end().y() - bottom.inner().start().y();
   }
 
   /** Its boundary, counter-clockwise from the left stile's foot. */

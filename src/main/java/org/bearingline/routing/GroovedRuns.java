@@ -18,6 +18,9 @@ import org.bearingline.problem.Problem;
 /** Finds the routed stretches that a groove is to run along. */
 final class GroovedRuns {
 
+  /** Cosine of the angle below which a straight edge faces a side: 1 mm in 700. */
+  private static final double SQUARE = 1 - 1e-6;
+
   /**
    * One routed stretch of an edge.
    *
@@ -46,15 +49,26 @@ final class GroovedRuns {
 
   private GroovedRuns() {}
 
+  /** The routed stretches of a part's outside edge; none where all of it is sawn. */
+  static List<Run> routed(Part part) {
+    return runs(part.contour(), Optional.empty());
+  }
+
   static List<Run> of(Part part, GrooveExtent extent) {
     Optional<Cavity> cavity = cavity(part, extent.edge());
     Contour contour = cavity.isPresent() ? cavity.get().contour() : part.contour();
     List<Run> runs = runs(contour, cavity);
+    if (extent.side().isPresent() && runs.stream().noneMatch(r -> r.side().equals(extent.side()))) {
+      Optional<Run> jointed = jointed(contour, extent.side().get(), cavity);
+      if (jointed.isPresent()) {
+        return List.of(jointed.get());
+      }
+    }
     if (runs.isEmpty()) {
       throw new Problem(
           Place.field(extent.edge()),
-          "this edge is sawn all round, and a slot cutter's bearing rides a routed edge; make a"
-              + " straight groove at the saw or call the edge routed");
+          "this edge is sawn all round, and a slot cutter's bearing rides a routed edge; name the"
+              + " straight “side” that is jointed for it, or call the edge routed");
     }
     if (extent.side().isEmpty()) {
       return runs;
@@ -67,6 +81,24 @@ final class GroovedRuns {
           "nothing is routed along the " + side.word() + " side; routed: " + words(runs));
     }
     return chosen;
+  }
+
+  /**
+   * The straight sawn edge of a side: jointed true, it carries a bearing as well as a routed one.
+   */
+  private static Optional<Run> jointed(Contour contour, BoardSide side, Optional<Cavity> cavity) {
+    int n = contour.loop().size();
+    for (int i = 0; i < n; i++) {
+      Primitive piece = contour.loop().primitives().get(i);
+      boolean straight = contour.kinds().get(i) == EdgeKind.SAWN && piece.curvature() == 0;
+      if (!straight || piece.tangentAt(0).left().dot(side.outward()) > -SQUARE) {
+        continue;
+      }
+      List<EdgeKind> kinds = new ArrayList<>(Collections.nCopies(n, EdgeKind.SAWN));
+      kinds.set(i, EdgeKind.ROUTED);
+      return Optional.of(new Run(Path.of(piece), new Contour(contour.loop(), kinds), cavity));
+    }
+    return Optional.empty();
   }
 
   private static String words(List<Run> runs) {

@@ -71,6 +71,12 @@ public record RoutingSettings(
         Units.INCH);
   }
 
+  /** The same for another tool. */
+  public RoutingSettings with(Cutter other, Follower rides) {
+    return new RoutingSettings(
+        other, rides, allowance, blade, runOut, margin, minimumWidth, thickness, units);
+  }
+
   public RoutingSettings withFollower(Follower other) {
     return new RoutingSettings(
         cutter, other, allowance, blade, runOut, margin, minimumWidth, thickness, units);

@@ -32,6 +32,18 @@ public final class MeasuredShape implements Design {
     this.settings = Collections.unmodifiableMap(new LinkedHashMap<>(settings));
   }
 
+  /**
+   * The same with one measure set otherwise; refuses as {@link CheckedShape#measured} does.
+   *
+   * @param written as a maker writes it, such as {@code 3/8in}
+   * @param bareNumbers the units of a length written without a unit; empty to refuse it
+   */
+  public MeasuredShape with(String measure, String written, Optional<Units> bareNumbers) {
+    Map<String, String> changed = new LinkedHashMap<>(settings);
+    changed.put(measure, written);
+    return shape.measured(changed, bareNumbers);
+  }
+
   /** The finished piece; what cannot be drawn is a Problem with its place in the shape file. */
   @Override
   public Part part() {

@@ -269,8 +269,28 @@ class GrooveTest {
     Groove groove = Groove.along(both, TOOL, upper, Units.MM);
     assertEquals(1, groove.runs().size());
     assertEquals(90 - DEPTH, groove.runs().get(0).floor().start().y(), 1e-9);
-    Problem problem = refused(both, TOOL, GrooveExtent.through().on(BoardSide.LEFT));
-    assertTrue(problem.getMessage().contains("routed: bottom, top"), problem.getMessage());
+    Part bulging = Walk.from(0, 0, 0).ahead(300).sawn().to(320, 45).to(300, 90).to(0, 0).part("b");
+    Problem problem = refused(bulging, TOOL, GrooveExtent.through().on(BoardSide.RIGHT));
+    assertTrue(problem.getMessage().contains("routed: bottom"), problem.getMessage());
+  }
+
+  /** A straight sawn edge, jointed true, carries the bearing where its side is named. */
+  @Test
+  void aJointedEdge() {
+    Part board = Walk.part("board", Parts.board(300, 200));
+    Groove groove = Groove.along(board, TOOL, GrooveExtent.through().on(BoardSide.TOP), Units.MM);
+    Path floor = groove.runs().get(0).floor();
+    assertEquals(0, floor.start().distanceTo(new Point(150, 100 - DEPTH)), 1e-9);
+    assertEquals(0, floor.end().distanceTo(new Point(-150, 100 - DEPTH)), 1e-9);
+    Groove stopped =
+        Groove.along(
+            board, TOOL, GrooveExtent.through().on(BoardSide.LEFT).stopped(50, 60), Units.MM);
+    // Along a straight edge the tail is √(r² − R²) long.
+    double tail =
+        Math.sqrt(Math.pow(TOOL.cutter().radius(), 2) - Math.pow(TOOL.bearing().radius(), 2));
+    assertEquals(tail, stopped.runs().get(0).startTail(), 1e-6);
+    assertEquals(100 - 50 + tail, stopped.runs().get(0).floor().start().y(), 1e-6);
+    assertEquals(-100 + 60 - tail, stopped.runs().get(0).floor().end().y(), 1e-6);
   }
 
   @Test

@@ -34,6 +34,12 @@ public record EdgeGroove(
     TEMPLATE
   }
 
+  /** The same by another name. */
+  public EdgeGroove named(String name) {
+    return new EdgeGroove(
+        new Head(name, head.face(), head.place()), cutter, edge, extent, rides, fromFace, into);
+  }
+
   @Override
   public String word() {
     return "groove";

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import org.bearingline.length.Length;
 import org.bearingline.length.Units;
+import org.bearingline.part.EdgeKind;
 
 /** What to know of one operation at the bench. */
 final class OperationWords {
@@ -13,9 +14,12 @@ final class OperationWords {
   static List<String> of(Operation operation, Units units) {
     List<String> sentences = new ArrayList<>();
     if (operation instanceof EdgeGroove groove && groove.rides() == EdgeGroove.Rides.WORK) {
+      boolean jointed = groove.edge().contour().isAll(EdgeKind.SAWN);
       sentences.add(
-          "Needs no template: the bearing rides the finished edge of the work, which must be routed"
-              + " first.");
+          "Needs no template: the bearing rides the finished edge of the work, which must be "
+              + (jointed ? "jointed straight" : "routed")
+              + " first. Router in the hand: feed with the work on its left; at the table the"
+              + " other way.");
     }
     if (operation instanceof ThroughOpening) {
       sentences.add("Drill and saw inside the line first, then rout to it along the template.");

@@ -20,6 +20,7 @@ import org.bearingline.routing.Passes;
 import org.bearingline.routing.Proof;
 import org.bearingline.routing.Reach;
 import org.bearingline.routing.RoughLine;
+import org.bearingline.routing.Routing;
 import org.bearingline.routing.RoutingResult;
 import org.bearingline.routing.RoutingSettings;
 
@@ -59,7 +60,7 @@ final class WholePart {
         proof(),
         passes(),
         feed,
-        cautions());
+        results.isEmpty() ? grooveCautions(whole, settings, kit) : cautions());
   }
 
   /** The part with the openings and holes that its operations bring. */
@@ -162,6 +163,21 @@ final class WholePart {
         .map(RoutingResult::passes)
         .flatMap(Optional::stream)
         .reduce((a, b) -> a.thickness() >= b.thickness() ? a : b);
+  }
+
+  /** Of a part that is only grooved: those of its slot cutters. */
+  private List<String> grooveCautions(Part whole, RoutingSettings usual, Kit kit) {
+    List<String> cautions = new ArrayList<>();
+    for (PlannedOperation one : plan.operations()) {
+      if (one.operation() instanceof EdgeGroove groove) {
+        Routing.cautions(
+                whole, usual.with(groove.cutter().cutter(), groove.cutter().bearing()), kit)
+            .stream()
+            .filter(said -> !cautions.contains(said))
+            .forEach(cautions::add);
+      }
+    }
+    return cautions;
   }
 
   private List<String> cautions() {
