@@ -26,6 +26,9 @@ final class LayoutWords {
             .whole()
             .map(whole -> WholeWords.lines(whole, units))
             .orElseGet(() -> ReachWords.lines(result.reach(), units)));
+    if (worked.order().shape() instanceof PanelDesign design) {
+      lines.addAll(PanelReports.lines(design.panel(), units));
+    }
     result.proof().ifPresent(proof -> lines.add("  " + proof(proof.maxDeviation(), units)));
     result
         .roughLine()

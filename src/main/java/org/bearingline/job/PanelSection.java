@@ -2,7 +2,6 @@ package org.bearingline.job;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import org.bearingline.export.pdf.Card;
 import org.bearingline.length.Length;
 import org.bearingline.length.Units;
@@ -43,19 +42,7 @@ final class PanelSection {
             + " slot cutter on a "
             + Length.print(settings.slot().bearing().diameter(), units)
             + " bearing.");
-    if (settings.species().solid()) {
-      lines.add(
-          String.format(
-              Locale.ROOT,
-              "%s, %s, put in at %.1f %% moisture; later from %.1f to %.1f %%.",
-              capital(settings.species().name()),
-              settings.cut().words(),
-              settings.moisture(),
-              settings.range().driest(),
-              settings.range().dampest()));
-    } else {
-      lines.add(capital(settings.species().name()) + " does not move with the seasons.");
-    }
+    lines.add(PanelReports.moisture(panel, units));
     panel
         .tongue()
         .ifPresent(
@@ -88,9 +75,5 @@ final class PanelSection {
               Words.small(seat.dampest().gap(), units)));
     }
     return rows;
-  }
-
-  private static String capital(String text) {
-    return text.substring(0, 1).toUpperCase(Locale.ROOT) + text.substring(1);
   }
 }

@@ -38,7 +38,10 @@ final class WorkReports {
         whole.map(work -> work.plan().faces().sentences()).orElse(List.of()),
         worked
             .grain()
-            .map(grain -> grain(grain, worked.order().stock().grain().degrees().getAsDouble())));
+            .map(grain -> grain(grain, worked.order().stock().grain().degrees().getAsDouble())),
+        worked.order().shape() instanceof PanelDesign design
+            ? Optional.of(PanelReports.of(design.panel()))
+            : Optional.empty());
   }
 
   private static Work.Operation operation(WorkedOperation one) {

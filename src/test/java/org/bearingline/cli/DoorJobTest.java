@@ -7,10 +7,14 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.snakeyaml.engine.v2.api.Load;
+import org.snakeyaml.engine.v2.api.LoadSettings;
 
 /** A framed door from its job file to files on the disk, and what is refused of it. */
 class DoorJobTest {
@@ -60,6 +64,56 @@ class DoorJobTest {
     String report = Files.readString(folder.resolve("out/report.json"));
     assertTrue(report.contains("423.8625"), report);
     assertTrue(report.contains("\"packing\" : null"), report);
+  }
+
+  /**
+   * Wood Handbook (FPL-GTR-190), equation 13-2 with the radial coefficient of white oak, 0.00180:
+   * from 8 % to the air's driest and dampest. Each side moves by half of it: what is held falls by
+   * half the shrinkage from the day the panel is put in.
+   */
+  @Test
+  void theReportSaysHowThePanelSits() throws IOException {
+    CommandRun run = layout(DOOR);
+    assertTrue(run.out().contains("driest to dampest: "), run.out());
+    // Every JSON is YAML too.
+    Object report =
+        new Load(LoadSettings.builder().build())
+            .loadFromString(Files.readString(folder.resolve("out/report.json")));
+    Object panel = at(report, "parts", 3, "panel");
+    double wide = number(panel, "made", "width");
+    double driest = number(panel, "moisture", "driest");
+    double dampest = number(panel, "moisture", "dampest");
+    // Table 4-2 of the handbook: 7.0 and 11.0 % at 20 C, 35 and 60 % relative humidity.
+    assertEquals(7.0, driest, 0.15);
+    assertEquals(11.0, dampest, 0.15);
+    assertEquals(wide * 0.00180 * (8 - driest), number(panel, "shrinks"), 1e-6);
+    assertEquals(wide * 0.00180 * (dampest - 8), number(panel, "swells"), 1e-6);
+    assertEquals(4, ((List<?>) at(panel, "seats")).size());
+    for (Object seat : (List<?>) at(panel, "seats")) {
+      double held = number(seat, "driest", "held");
+      assertTrue(held >= number(panel, "leastSeat"), seat.toString());
+      if (at(seat, "side").equals("left")) {
+        double lost = number(seat, "assembled", "held") - held;
+        assertEquals(number(panel, "shrinks") / 2, lost, 1e-6);
+        double gap = number(seat, "driest", "gap");
+        assertEquals(number(panel, "grooveDepth"), held + gap, 1e-6);
+      }
+    }
+  }
+
+  private static Object at(Object tree, Object... steps) {
+    Object here = tree;
+    for (Object step : steps) {
+      here =
+          step instanceof Integer index
+              ? ((List<?>) here).get(index)
+              : ((Map<?, ?>) here).get(step);
+    }
+    return here;
+  }
+
+  private static double number(Object tree, Object... steps) {
+    return ((Number) at(tree, steps)).doubleValue();
   }
 
   @Test

@@ -14,12 +14,14 @@ import org.bearingline.outline.Point;
  * @param templates the plates that make them
  * @param faces sentences on registration and hands
  * @param grain empty for sheet stock
+ * @param panel how it sits in its frame; empty, and no field at all, for any other part
  */
 public record Work(
     List<Operation> operations,
     List<Template> templates,
     List<String> faces,
-    Optional<Grain> grain) {
+    Optional<Grain> grain,
+    Optional<PanelReport> panel) {
 
   public Work {
     operations = List.copyOf(operations);

@@ -22,6 +22,9 @@ final class WorkFields {
         .list("templates", work.templates(), one -> fields.object(one, this::template))
         .list("faces", work.faces(), json::writeString)
         .object("grain", work.grain(), this::grain);
+    if (work.panel().isPresent()) {
+      fields.object("panel", work.panel(), new SeatFields(json)::write);
+    }
   }
 
   private void operation(Work.Operation one) throws IOException {
