@@ -3,6 +3,7 @@ package org.bearingline.job;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.HashSet;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -12,6 +13,7 @@ import org.bearingline.outline.Primitive;
 import org.bearingline.part.Cavity;
 import org.bearingline.part.Part;
 import org.bearingline.routing.FeedArrow;
+import org.bearingline.routing.Station;
 import org.bearingline.routing.Template;
 import org.bearingline.routing.grain.Approach;
 import org.bearingline.routing.grain.FeedPlan;
@@ -23,7 +25,6 @@ import org.bearingline.routing.grain.GrainShares;
 import org.bearingline.routing.grain.GrainStretch;
 import org.bearingline.routing.grain.ShortGrain;
 import org.bearingline.routing.grain.ShortGrainSearch;
-import org.bearingline.routing.grain.Station;
 import org.bearingline.routing.operation.EdgeGroove;
 import org.bearingline.routing.operation.Face;
 import org.bearingline.routing.operation.InlayPlug;
@@ -45,19 +46,20 @@ record GrainWork(Optional<FeedPlan> plan, List<GrainReading> blind, List<ShortGr
     shortGrain = List.copyOf(shortGrain);
   }
 
-  /** An edge, the face it is cut from, and whether the cut goes right through. */
-  private record Cut(GrainEdge edge, Face face, boolean through) {}
+  /** An edge, from which side the router comes, and whether the cut goes right through. */
+  private record Cut(GrainEdge edge, Approach approach, boolean through) {}
 
-  /** Of a part that names no operations: all from face A. */
-  static Optional<GrainWork> of(Part part, Grain grain, Units units) {
+  /** Of a part that names no operations: all seen from face A. */
+  static Optional<GrainWork> of(Part part, Station station, Grain grain, Units units) {
     List<Cut> cuts = new ArrayList<>();
-    cuts.add(new Cut(new GrainEdge(Template.OUTSIDE_EDGE, part.contour()), Face.A, true));
+    Approach open = new Approach(station, Face.A);
+    Approach blind = new Approach(station, station == Station.TABLE ? Face.B : Face.A);
+    cuts.add(new Cut(new GrainEdge(Template.OUTSIDE_EDGE, part.contour()), open, true));
     for (Cavity cavity : part.cavities()) {
+      boolean through = cavity.kind() == Cavity.Kind.THROUGH;
       cuts.add(
           new Cut(
-              new GrainEdge(cavity.name(), cavity.contour()),
-              Face.A,
-              cavity.kind() == Cavity.Kind.THROUGH));
+              new GrainEdge(cavity.name(), cavity.contour()), through ? open : blind, through));
     }
     return of(cuts, part, grain, units);
   }
@@ -74,7 +76,7 @@ record GrainWork(Optional<FeedPlan> plan, List<GrainReading> blind, List<ShortGr
         cuts.add(
             new Cut(
                 new GrainEdge(routed.edge().of(), routed.edge().contour()),
-                routed.face(),
+                new Approach(routed.station(), routed.faceUp()),
                 routed.depth().isEmpty()));
       }
     }
@@ -87,28 +89,26 @@ record GrainWork(Optional<FeedPlan> plan, List<GrainReading> blind, List<ShortGr
     }
     GrainSettings settings = GrainSettings.usual().withFibres(grain.degrees().getAsDouble());
     List<GrainEdge> through = new ArrayList<>();
-    Map<Face, List<GrainEdge>> blind = new EnumMap<>(Face.class);
-    Optional<Face> first = Optional.empty();
+    Map<Approach, List<GrainEdge>> blind = new LinkedHashMap<>();
+    Optional<Approach> first = Optional.empty();
     for (Cut cut : cuts) {
-      if (cut.through()) {
+      // What goes through is planned as one where it is worked at the same place.
+      if (cut.through()
+          && first.map(a -> a.station() == cut.approach().station()).orElse(true)) {
         through.add(cut.edge());
-        first = first.or(() -> Optional.of(cut.face()));
+        first = first.or(() -> Optional.of(cut.approach()));
       } else {
-        blind.computeIfAbsent(cut.face(), unused -> new ArrayList<>()).add(cut.edge());
+        blind.computeIfAbsent(cut.approach(), unused -> new ArrayList<>()).add(cut.edge());
       }
     }
     List<GrainReading> readings = new ArrayList<>();
-    blind.forEach((face, edges) -> readings.add(GrainReading.of(edges, settings, from(face))));
+    blind.forEach((from, edges) -> readings.add(GrainReading.of(edges, settings, from)));
     Optional<FeedPlan> plan =
         first
-            .map(face -> FeedPlan.of(through, settings, from(face), units))
+            .map(from -> FeedPlan.of(through, settings, from, units))
             .filter(made -> !made.steps().isEmpty());
     return Optional.of(
         new GrainWork(plan, readings, ShortGrainSearch.of(part.outline(), settings, units)));
-  }
-
-  private static Approach from(Face face) {
-    return new Approach(Station.HAND_HELD, face);
   }
 
   /** Every reading, those of the first face for what goes through. */
@@ -141,7 +141,11 @@ record GrainWork(Optional<FeedPlan> plan, List<GrainReading> blind, List<ShortGr
   }
 
   /** Whether an arrow stands at a stretch that tears and waits for the other face. */
-  boolean tearsAt(FeedArrow arrow) {
+  boolean waitsAt(FeedArrow arrow) {
+    return plan.map(FeedPlan::turnsWork).orElse(false) && tearsAt(arrow);
+  }
+
+  private boolean tearsAt(FeedArrow arrow) {
     double nearest = Double.POSITIVE_INFINITY;
     boolean tears = false;
     for (GrainReading reading : readings()) {

@@ -174,7 +174,7 @@ final class PartDrawing {
       boolean crowded = last != null && last.distanceTo(arrow.at()) < 2 * wanted;
       if (!serves.contains(arrow.edge())
           || (crowded && arrow.edge().equals(lastEdge))
-          || grain.map(work -> work.tearsAt(arrow)).orElse(false)) {
+          || grain.map(work -> work.waitsAt(arrow)).orElse(false)) {
         continue;
       }
       last = arrow.at();

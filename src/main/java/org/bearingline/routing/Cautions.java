@@ -1,25 +1,32 @@
 package org.bearingline.routing;
 
 import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.OptionalInt;
+import java.util.Set;
 import org.bearingline.facts.FactRow;
 import org.bearingline.facts.FactTable;
 import org.bearingline.kit.Bit;
+import org.bearingline.kit.Cutter;
 import org.bearingline.kit.Follower;
 import org.bearingline.kit.Kit;
 import org.bearingline.kit.SpeedTable;
 import org.bearingline.length.Length;
 import org.bearingline.length.Units;
 import org.bearingline.outline.Bounds;
+import org.bearingline.part.Cavity;
+import org.bearingline.part.EdgeKind;
 import org.bearingline.part.Part;
 
 /**
- * The sentences of caution that concern a part, a bit and what it follows, the weightiest first.
- * They come from a table with their sources and defer to the tool makers' manuals.
+ * The sentences of caution that concern a part, a bit and what it follows, the weightiest first:
+ * the order of the table they come from, with their sources. They defer to the tool makers'
+ * manuals.
  */
-final class Cautions {
+public final class Cautions {
 
   private final FactTable sentences = FactTable.read(Cautions.class, "cautions.tsv");
   private final Practice practice = Practice.shipped();
@@ -31,20 +38,77 @@ final class Cautions {
     this.units = units;
   }
 
+  /** For a part that one bit works. */
   static List<String> of(Part part, RoutingSettings settings, Kit kit) {
+    if (!isRouted(part)) {
+      return sawn(settings.units());
+    }
     Cautions cautions = new Cautions(settings.units());
-    cautions.tool(settings.cutter().diameter());
+    cautions.tool(settings.cutter().diameter(), settings.station());
     cautions.work(part, settings, kit);
-    cautions.tell("feed");
-    cautions.tell("fastening");
+    boolean openings = part.cavities().stream().anyMatch(c -> c.kind() == Cavity.Kind.THROUGH);
+    boolean blind = part.cavities().stream().anyMatch(c -> c.kind() != Cavity.Kind.THROUGH);
+    cautions.router(settings.station(), openings, blind);
+    return cautions.told;
+  }
+
+  /** For a tool that follows an edge without a template, or one made for another tool. */
+  public static List<String> of(Cutter cutter, Station station, Units units) {
+    Cautions cautions = new Cautions(units);
+    cautions.tool(cutter.diameter(), station);
+    cautions.router(station, false, false);
+    return cautions.told;
+  }
+
+  /** For a part that is sawn or drilled, and never routed. */
+  public static List<String> sawn(Units units) {
+    Cautions cautions = new Cautions(units);
+    cautions.tell("saw");
     cautions.tell("guards");
-    cautions.tell("unplug");
     cautions.tell("manual");
     return cautions.told;
   }
 
-  private void tool(double diameter) {
-    if (diameter > practice.mm("table-only-above") + 1e-6) {
+  /** Cautions of several operations as one, each once, the weightiest first. */
+  public static List<String> joined(List<List<String>> several) {
+    Set<String> once = new LinkedHashSet<>();
+    several.forEach(once::addAll);
+    Cautions order = new Cautions(Units.INCH);
+    List<String> sorted = new ArrayList<>(once);
+    sorted.sort(Comparator.comparingInt(order::rank));
+    return sorted;
+  }
+
+  /** Its row in the table; what comes from elsewhere speaks of this very work and stands first. */
+  private int rank(String sentence) {
+    List<FactRow> rows = sentences.rows();
+    for (int i = 0; i < rows.size(); i++) {
+      if (isMadeOf(rows.get(i).text("sentence"), sentence)) {
+        return i;
+      }
+    }
+    return -1;
+  }
+
+  private static boolean isMadeOf(String row, String sentence) {
+    int at = 0;
+    String[] pieces = row.split("%s", -1);
+    for (int i = 0; i < pieces.length; i++) {
+      int found = sentence.indexOf(pieces[i], at);
+      if (found < 0 || (i == 0 && found > 0)) {
+        return false;
+      }
+      at = found + pieces[i].length();
+    }
+    return at == sentence.length();
+  }
+
+  private static boolean isRouted(Part part) {
+    return !part.cavities().isEmpty() || part.contour().kinds().contains(EdgeKind.ROUTED);
+  }
+
+  private void tool(double diameter, Station station) {
+    if (station == Station.HAND_HELD && diameter > practice.mm("table-only-above") + 1e-6) {
       tell("table-only", length(diameter));
     }
     OptionalInt ceiling = SpeedTable.ceiling(diameter);
@@ -69,6 +133,27 @@ final class Cautions {
     } else if (settings.thickness().isPresent()) {
       shortBit(settings, kit);
     }
+  }
+
+  private void router(Station station, boolean openings, boolean blind) {
+    if (station == Station.TABLE) {
+      tell("feed-table");
+      tell("pin-table");
+      tell("trap-table");
+      if (openings) {
+        tell("opening-table");
+      }
+      if (blind) {
+        tell("blind-table");
+      }
+      tell("fastening-table");
+    } else {
+      tell("feed");
+      tell("fastening");
+    }
+    tell("guards");
+    tell("unplug");
+    tell("manual");
   }
 
   private void shortBit(RoutingSettings settings, Kit kit) {

@@ -24,6 +24,7 @@ import org.bearingline.problem.Problem;
  * @param minimumWidth narrowest bridge of template material that is still stiff
  * @param thickness of the stock, for the passes; empty where not known
  * @param units that sentences for the maker speak in
+ * @param station where the router is
  */
 public record RoutingSettings(
     Cutter cutter,
@@ -34,7 +35,8 @@ public record RoutingSettings(
     double margin,
     double minimumWidth,
     OptionalDouble thickness,
-    Units units) {
+    Units units,
+    Station station) {
 
   public RoutingSettings {
     Objects.requireNonNull(cutter);
@@ -42,6 +44,7 @@ public record RoutingSettings(
     Objects.requireNonNull(blade);
     Objects.requireNonNull(thickness);
     Objects.requireNonNull(units);
+    Objects.requireNonNull(station);
     check("allowance", allowance);
     check("run-out", runOut);
     check("margin", margin);
@@ -68,7 +71,8 @@ public record RoutingSettings(
         practice.mm("margin"),
         practice.mm("minimum-width"),
         OptionalDouble.empty(),
-        Units.INCH);
+        Units.INCH,
+        Station.HAND_HELD);
   }
 
   /** The same for another tool. */
@@ -79,12 +83,12 @@ public record RoutingSettings(
 
   public RoutingSettings withFollower(Follower other) {
     return new RoutingSettings(
-        cutter, other, allowance, blade, runOut, margin, minimumWidth, thickness, units);
+        cutter, other, allowance, blade, runOut, margin, minimumWidth, thickness, units, station);
   }
 
   public RoutingSettings withAllowance(double mm) {
     return new RoutingSettings(
-        cutter, follower, mm, blade, runOut, margin, minimumWidth, thickness, units);
+        cutter, follower, mm, blade, runOut, margin, minimumWidth, thickness, units, station);
   }
 
   public RoutingSettings withBlade(SawBlade saw) {
@@ -97,17 +101,18 @@ public record RoutingSettings(
         margin,
         minimumWidth,
         thickness,
-        units);
+        units,
+        station);
   }
 
   public RoutingSettings withRunOut(double mm) {
     return new RoutingSettings(
-        cutter, follower, allowance, blade, mm, margin, minimumWidth, thickness, units);
+        cutter, follower, allowance, blade, mm, margin, minimumWidth, thickness, units, station);
   }
 
   public RoutingSettings withMargin(double mm) {
     return new RoutingSettings(
-        cutter, follower, allowance, blade, runOut, mm, minimumWidth, thickness, units);
+        cutter, follower, allowance, blade, runOut, mm, minimumWidth, thickness, units, station);
   }
 
   public RoutingSettings withThickness(double mm) {
@@ -120,11 +125,26 @@ public record RoutingSettings(
         margin,
         minimumWidth,
         OptionalDouble.of(mm),
-        units);
+        units,
+        station);
   }
 
   public RoutingSettings withUnits(Units reader) {
     return new RoutingSettings(
-        cutter, follower, allowance, blade, runOut, margin, minimumWidth, thickness, reader);
+        cutter, follower, allowance, blade, runOut, margin, minimumWidth, thickness, reader, station);
+  }
+
+  public RoutingSettings withStation(Station other) {
+    return new RoutingSettings(
+        cutter,
+        follower,
+        allowance,
+        blade,
+        runOut,
+        margin,
+        minimumWidth,
+        thickness,
+        units,
+        other);
   }
 }

@@ -1,5 +1,6 @@
 package org.bearingline.routing.grain;
 
+import org.bearingline.routing.Station;
 import java.util.Objects;
 import org.bearingline.routing.operation.Face;
 

@@ -9,7 +9,8 @@ import org.bearingline.length.Units;
  * is cut clean from the first face, then, after turning the work over, what would have torn.
  * Turning reverses the travel along an edge, so that g·n changes its sign there; only end grain is
  * bad from both faces. An edge that does not go through the wood is worked from its own face alone:
- * what tears there comes last, in light passes.
+ * what tears there comes last, in light passes. Where so little would have torn that it is hardly
+ * worth turning the work over, that too is routed from the first face.
  *
  * @param first the edges as read from the first face, without those it does not reach
  * @param turned the same with the work turned over

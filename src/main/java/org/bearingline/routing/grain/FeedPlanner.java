@@ -35,14 +35,18 @@ final class FeedPlanner {
     endGrain(first, stretch -> true);
     along(first, stretch -> true, "what runs along and with the grain");
     tears(first, stretch -> !open.contains(stretch.edge()));
-    Predicate<GrainStretch> waited =
-        stretch -> !open.contains(stretch.edge()) || stretch.grain() == GrainClass.CLEAN;
-    endGrain(turned, stretch -> !open.contains(stretch.edge()));
-    along(turned, waited, "what now runs with the grain");
-    tears(turned, stretch -> !open.contains(stretch.edge()));
-
     List<GrainStretch> each = new ArrayList<>(first.stretches());
     turned.stretches().stream().filter(s -> !open.contains(s.edge())).forEach(each::add);
+    if (isHardlyWorthTurning(first, GrainShares.of(each))) {
+      little(first);
+    } else {
+      Predicate<GrainStretch> waited =
+          stretch -> !open.contains(stretch.edge()) || stretch.grain() == GrainClass.CLEAN;
+      endGrain(turned, stretch -> !open.contains(stretch.edge()));
+      along(turned, waited, "what now runs with the grain");
+      tears(turned, stretch -> !open.contains(stretch.edge()));
+    }
+
     FeedWords words = new FeedWords(GrainShares.of(each), units);
     List<String> sentences = new ArrayList<>();
     if (!each.isEmpty()) {
@@ -55,6 +59,41 @@ final class FeedPlanner {
       sentences.add(words.neverClean(neverClean));
     }
     return new FeedPlan(first, turned, words.steps(drafts), neverClean, sentences);
+  }
+
+  /**
+   * Whether so little tears that few would turn the work over for it, and nothing else asks for the
+   * other face.
+   */
+  private boolean isHardlyWorthTurning(GrainReading first, GrainShares all) {
+    boolean bound = edges.stream().anyMatch(e -> !e.isOpenTo(first.approach().towardsRouter()));
+    double tears =
+        choose(first, stretch -> isOpen(stretch.edge()), GrainClass.TEARS).stream()
+            .mapToDouble(GrainStretch::length)
+            .sum();
+    return !bound
+        && tears > 0
+        && tears < GrainLimits.shipped().number("little-share") * all.total();
+  }
+
+  /** What would be cut clean after turning, from the first face all the same. */
+  private void little(GrainReading first) {
+    List<GrainStretch> chosen =
+        choose(first, stretch -> isOpen(stretch.edge()), GrainClass.TEARS);
+    if (!chosen.isEmpty()) {
+      drafts.add(
+          new StepDraft(
+              first.approach(),
+              chosen,
+              List.of(),
+              "the little that runs against the grain",
+              " in light passes with a sharp bit, for which turning the work over is hardly worth"
+                  + " while"));
+    }
+  }
+
+  private boolean isOpen(String edge) {
+    return edges.stream().anyMatch(e -> e.name().equals(edge) && e.only().isEmpty());
   }
 
   /** Whether nothing can be done well from the wanted face, or nothing at all. */
@@ -90,15 +129,14 @@ final class FeedPlanner {
             chosen,
             blocks,
             "the end grain",
-            " in light passes",
-            bound(chosen)));
+            " in light passes"));
     neverClean.addAll(chosen);
   }
 
   private void along(GrainReading reading, Predicate<GrainStretch> which, String what) {
     List<GrainStretch> chosen = choose(reading, which, GrainClass.ALONG, GrainClass.CLEAN);
     if (!chosen.isEmpty()) {
-      drafts.add(new StepDraft(reading.approach(), chosen, List.of(), what, "", bound(chosen)));
+      drafts.add(new StepDraft(reading.approach(), chosen, List.of(), what, ""));
     }
   }
 
@@ -112,18 +150,9 @@ final class FeedPlanner {
               chosen,
               List.of(),
               "what runs against the grain and cannot be reached from the other face",
-              " in light passes",
-              true));
+              " in light passes"));
       neverClean.addAll(chosen);
     }
-  }
-
-  private boolean bound(List<GrainStretch> stretches) {
-    return stretches.stream()
-        .anyMatch(
-            stretch ->
-                edges.stream()
-                    .anyMatch(e -> e.name().equals(stretch.edge()) && e.only().isPresent()));
   }
 
   private static List<GrainStretch> choose(

@@ -1,5 +1,6 @@
 package org.bearingline.routing.grain;
 
+import org.bearingline.routing.Station;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -8,9 +9,6 @@ import org.bearingline.length.Units;
 
 /** The words of a plan. */
 final class FeedWords {
-
-  private static final String LITTLE =
-      " For so little, light passes with a sharp bit from the first face may do as well.";
 
   private final GrainShares shares;
   private final Units units;
@@ -90,28 +88,13 @@ final class FeedWords {
               + draft.how()
               + blocks(draft.blocks().size())
               + "."
-              + (turns ? template(draft.approach()) : "")
-              + (turns && isLittle(drafts, draft.approach()) ? LITTLE : "");
+              + (turns ? template(draft.approach()) : "");
       steps.add(
           new FeedStep(
               steps.size() + 1, draft.approach(), turns, draft.stretches(), draft.blocks(), words));
       before = draft.approach();
     }
     return steps;
-  }
-
-  /** Whether little is left for the other face, and nothing that only it can reach. */
-  private boolean isLittle(List<StepDraft> drafts, Approach approach) {
-    double rest = 0;
-    for (StepDraft draft : drafts) {
-      if (draft.approach().equals(approach)) {
-        rest += draft.stretches().stream().mapToDouble(GrainStretch::length).sum();
-        if (draft.boundToFace()) {
-          return false;
-        }
-      }
-    }
-    return rest < GrainLimits.shipped().number("little-share") * shares.total();
   }
 
   private static String lead(Approach approach, Approach before, int of) {

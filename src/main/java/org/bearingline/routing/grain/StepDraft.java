@@ -7,12 +7,10 @@ import java.util.List;
  *
  * @param what is routed, in words
  * @param how in words, with a space before; may be empty
- * @param boundToFace whether part of it can be worked from this face alone
  */
 record StepDraft(
     Approach approach,
     List<GrainStretch> stretches,
     List<BackingBlock> blocks,
     String what,
-    String how,
-    boolean boundToFace) {}
+    String how) {}

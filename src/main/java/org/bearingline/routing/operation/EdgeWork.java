@@ -86,7 +86,8 @@ record EdgeWork(Routed operation, Tooling tool, RoutingResult result, Loop edge)
         operation.depth().isPresent()
             ? OptionalDouble.of(operation.depth().getAsDouble())
             : s.thickness(),
-        s.units());
+        s.units(),
+        operation.station());
   }
 
   boolean isOutside() {

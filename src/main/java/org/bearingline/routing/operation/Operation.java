@@ -5,6 +5,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import org.bearingline.problem.Place;
 import org.bearingline.problem.Problem;
+import org.bearingline.routing.Station;
 
 /** One thing done to a part with one tool from one face. */
 public sealed interface Operation permits Routed, Drilled {
@@ -17,6 +18,23 @@ public sealed interface Operation permits Routed, Drilled {
 
   default Face face() {
     return head().face();
+  }
+
+  default Station station() {
+    return head().station();
+  }
+
+  /**
+   * The face that lies up while it is worked: at the table a cut that stops inside the wood needs
+   * its own face down, on the table.
+   */
+  default Face faceUp() {
+    return station() == Station.TABLE && depth().isPresent() ? face().other() : face();
+  }
+
+  /** The face that looks at the router. */
+  default Face towardsRouter() {
+    return station() == Station.TABLE ? faceUp().other() : face();
   }
 
   default Place place() {

@@ -7,10 +7,12 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import org.bearingline.kit.Bit;
 import org.bearingline.kit.Kit;
+import org.bearingline.length.Units;
 import org.bearingline.outline.Path;
 import org.bearingline.part.Cavity;
 import org.bearingline.part.Mark;
 import org.bearingline.part.Part;
+import org.bearingline.routing.Cautions;
 import org.bearingline.routing.CutterRun;
 import org.bearingline.routing.FeedArrow;
 import org.bearingline.routing.LargestCutter;
@@ -60,7 +62,7 @@ final class WholePart {
         proof(),
         passes(),
         feed,
-        results.isEmpty() ? grooveCautions(whole, settings, kit) : cautions());
+        cautions(usual.units()));
   }
 
   /** The part with the openings and holes that its operations bring. */
@@ -165,27 +167,18 @@ final class WholePart {
         .reduce((a, b) -> a.thickness() >= b.thickness() ? a : b);
   }
 
-  /** Of a part that is only grooved: those of its slot cutters. */
-  private List<String> grooveCautions(Part whole, RoutingSettings usual, Kit kit) {
-    List<String> cautions = new ArrayList<>();
-    for (PlannedOperation one : plan.operations()) {
-      if (one.operation() instanceof EdgeGroove groove) {
-        Routing.cautions(
-                whole, usual.with(groove.cutter().cutter(), groove.cutter().bearing()), kit)
-            .stream()
-            .filter(said -> !cautions.contains(said))
-            .forEach(cautions::add);
+  /** Of every operation, also of those that need no template of their own. */
+  private List<String> cautions(Units units) {
+    List<List<String>> cautions = new ArrayList<>();
+    for (PlannedOperation planned : plan.operations()) {
+      Operation operation = planned.operation();
+      if (planned.routing().isPresent()) {
+        cautions.add(planned.routing().get().cautions());
+      } else if (operation.tooling().isPresent()) {
+        cautions.add(
+            Cautions.of(operation.tooling().get().cutter(), operation.station(), units));
       }
     }
-    return cautions;
-  }
-
-  private List<String> cautions() {
-    List<String> cautions = new ArrayList<>();
-    results.stream()
-        .flatMap(one -> one.cautions().stream())
-        .filter(one -> !cautions.contains(one))
-        .forEach(cautions::add);
-    return cautions;
+    return cautions.isEmpty() ? Cautions.sawn(units) : Cautions.joined(cautions);
   }
 }

@@ -1,4 +1,4 @@
-package org.bearingline.routing.grain;
+package org.bearingline.routing;
 
 /** Where the router is. */
 public enum Station {
