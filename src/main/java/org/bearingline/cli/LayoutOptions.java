@@ -31,6 +31,19 @@ final class LayoutOptions {
   String runOut;
 
   @Option(
+      names = "--router",
+      paramLabel = "WHERE",
+      description = "hand or table: where the router is; it decides the feed (default: hand)")
+  String router;
+
+  @Option(
+      names = "--deepest-pass",
+      paramLabel = "LENGTH",
+      description =
+          "the most that a pass takes (default: 1/8in, no more than half the bit's diameter)")
+  String deepestPass;
+
+  @Option(
       names = "--kerf",
       paramLabel = "LENGTH",
       description =

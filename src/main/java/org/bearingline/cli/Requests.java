@@ -48,6 +48,8 @@ final class Requests {
         OptionText.length("--allowance", layout.allowance),
         OptionText.length("--saw-blade", layout.sawBlade),
         OptionText.length("--run-out", layout.runOut),
+        OptionText.length("--deepest-pass", layout.deepestPass),
+        Optional.ofNullable(layout.router),
         OptionText.length("--kerf", layout.kerf),
         Optional.ofNullable(paper.paper),
         OptionText.length("--margin", paper.margin),

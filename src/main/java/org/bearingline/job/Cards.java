@@ -152,22 +152,22 @@ final class Cards {
 
   private static Card.Section saw(RoughLine line, Units units) {
     List<String> lines = new ArrayList<>();
-    String blade =
-        line.blade()
-            .map(
-                saw ->
-                    " with a "
-                        + Length.print(saw.width(), units)
-                        + " blade (turns down to R "
-                        + Length.print(saw.smallestRadius(), units)
-                        + ")")
-            .orElse("");
-    lines.add(
-        "Saw to the rough line"
-            + blade
-            + ": at least "
-            + Length.print(line.allowance(), units)
-            + " stays for the bit.");
+    String stays = "at least " + Length.print(line.allowance(), units) + " stays for the bit.";
+    if (!line.paths().isEmpty()) {
+      String blade =
+          line.blade()
+              .map(
+                  saw ->
+                      " with a "
+                          + Length.print(saw.width(), units)
+                          + " blade (turns down to R "
+                          + Length.print(saw.smallestRadius(), units)
+                          + ")")
+              .orElse("");
+      lines.add("Saw to the rough line" + blade + ": " + stays);
+    } else if (!line.openings().isEmpty()) {
+      lines.add("Saw to the rough line inside the opening: " + stays);
+    }
     double deepest = 0;
     List<String> numbers = new ArrayList<>();
     for (RoughLine.Bridge bridge : line.bridged()) {
@@ -184,6 +184,7 @@ final class Cards {
               + Length.print(line.allowance() + deepest, units)
               + " there, so nibble them out or take light cuts.");
     }
+    lines.addAll(line.notes());
     return Card.Section.of("Rough line", lines);
   }
 

@@ -58,8 +58,7 @@ record GrainWork(Optional<FeedPlan> plan, List<GrainReading> blind, List<ShortGr
     for (Cavity cavity : part.cavities()) {
       boolean through = cavity.kind() == Cavity.Kind.THROUGH;
       cuts.add(
-          new Cut(
-              new GrainEdge(cavity.name(), cavity.contour()), through ? open : blind, through));
+          new Cut(new GrainEdge(cavity.name(), cavity.contour()), through ? open : blind, through));
     }
     return of(cuts, part, grain, units);
   }
@@ -93,8 +92,7 @@ record GrainWork(Optional<FeedPlan> plan, List<GrainReading> blind, List<ShortGr
     Optional<Approach> first = Optional.empty();
     for (Cut cut : cuts) {
       // What goes through is planned as one where it is worked at the same place.
-      if (cut.through()
-          && first.map(a -> a.station() == cut.approach().station()).orElse(true)) {
+      if (cut.through() && first.map(a -> a.station() == cut.approach().station()).orElse(true)) {
         through.add(cut.edge());
         first = first.or(() -> Optional.of(cut.approach()));
       } else {

@@ -24,7 +24,7 @@ final class InlayReader {
 
   static List<Operation> read(OperationFields f, String name) {
     f.allowFigureAnd(
-        Set.of("bit", "cutting-length"),
+        Set.of("bit", "cutting-length", "tube"),
         "inlay",
         "cavity",
         "depth",
@@ -38,7 +38,7 @@ final class InlayReader {
     Pair collars = collars(f, cutter, plugCutter);
     double depth = f.length("depth");
     Head pocket = f.head(name + "-pocket", Face.A);
-    Head plug = new Head(name + "-plug", pocket.face(), pocket.place());
+    Head plug = new Head(name + "-plug", pocket.face(), pocket.place(), pocket.handling());
     return List.of(
         new InlayPocket(
             pocket,

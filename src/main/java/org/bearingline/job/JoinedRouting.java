@@ -104,9 +104,9 @@ final class JoinedRouting {
     overcuts.addAll(one.reach().overcuts());
     reachCautions.addAll(one.reach().cautions());
     runs.addAll(one.cutterCentre());
-    boolean fromB = planned.operation().face() == Face.B;
+    boolean fromB = planned.operation().towardsRouter() == Face.B;
     for (FeedArrow arrow : one.feed()) {
-      // Seen from face A, a router on face B travels the other way.
+      // Seen from face A, a router that face B looks at travels the other way.
       double degrees = fromB ? arrow.degrees() + 180 : arrow.degrees();
       arrows.add(new FeedArrow(arrow.at(), degrees, arrow.room(), arrow.edge()));
     }

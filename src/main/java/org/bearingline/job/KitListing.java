@@ -7,6 +7,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.Set;
 import org.bearingline.drawing.sheet.Paper;
@@ -52,7 +53,8 @@ public final class KitListing {
                   ? Length.print(bit.cuttingLength().getAsDouble(), units)
                   : "?",
               bit.shank().isPresent() ? Length.print(bit.shank().getAsDouble(), units) : "?",
-              bit.bearing().name().toLowerCase(Locale.ROOT),
+              bit.bearing().name().toLowerCase(Locale.ROOT)
+                  + said(", ", bit.bearingHeight(), " tall"),
               speed.isPresent() ? speed.getAsInt() + " rev/min" : "see the bit"));
     }
     return rows;
@@ -71,9 +73,14 @@ public final class KitListing {
               Length.print(collar.diameter(), units),
               collar.insideDiameter().isPresent()
                   ? Length.print(collar.insideDiameter().getAsDouble(), units)
-                  : "?"));
+                      + said(", tube ", collar.tube(), "")
+                  : "?" + said(", tube ", collar.tube(), "")));
     }
     return rows;
+  }
+
+  private String said(String before, OptionalDouble mm, String after) {
+    return mm.isPresent() ? before + Length.print(mm.getAsDouble(), units) + after : "";
   }
 
   /** Width and tightest curve. */

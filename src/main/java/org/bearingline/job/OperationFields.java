@@ -51,6 +51,9 @@ record OperationFields(
     Set<String> known = new TreeSet<>(Set.of(own));
     known.addAll(tools);
     known.addAll(Set.of("face", "origin"));
+    if (!tools.isEmpty()) {
+      known.addAll(Set.of("router", "deepest-pass"));
+    }
     node.allowOnly(known);
   }
 
@@ -62,7 +65,7 @@ record OperationFields(
   }
 
   Head head(String name, Face usual) {
-    return new Head(name, face(usual), node.place());
+    return new Head(name, face(usual), node.place(), tools.handling(this));
   }
 
   private Face face(Face usual) {

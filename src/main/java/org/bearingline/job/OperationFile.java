@@ -95,10 +95,11 @@ record OperationFile(
     List<Operation> operations =
         list.isPresent()
             ? written(part, shape, tools)
-            : new ArrayList<>(UsualOperations.of(part, usual));
+            : new ArrayList<>(UsualOperations.of(part, usual, tools.handling()));
     for (EdgeGroove groove : grooves) {
       refuseSecond(operations, groove, part);
-      operations.add(groove.named(freeName(operations, groove.name())));
+      EdgeGroove own = groove.with(tools.handling());
+      operations.add(own.named(freeName(operations, groove.name())));
     }
     return operations;
   }

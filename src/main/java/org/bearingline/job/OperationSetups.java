@@ -8,8 +8,10 @@ import org.bearingline.kit.Bit;
 import org.bearingline.kit.Follower;
 import org.bearingline.kit.Kit;
 import org.bearingline.length.Units;
+import org.bearingline.problem.Place;
 import org.bearingline.problem.Problem;
 import org.bearingline.routing.operation.EdgeGroove;
+import org.bearingline.routing.operation.Handling;
 import org.bearingline.routing.operation.Operation;
 import org.bearingline.routing.operation.PlannedOperation;
 import org.bearingline.routing.operation.Routed;
@@ -51,16 +53,29 @@ record OperationSetups(Kit kit, double stock, OptionalDouble template, Units uni
     }
   }
 
+  /** Refuses, at a place, operations that cannot be set up. */
+  void check(List<Operation> operations, Place place) {
+    try {
+      for (Operation operation : operations) {
+        if (operation instanceof Routed routed) {
+          Setup.of(request(routed), units);
+        }
+      }
+    } catch (Problem refused) {
+      throw new Problem(place, refused.getMessage(), refused);
+    }
+  }
+
   private GrooveSetup groove(EdgeGroove groove, PlannedOperation planned) {
     return GrooveSetup.of(
         new GrooveRequest(
             groove.name(),
             groove.cutter(),
-            groove.face(),
+            groove.towardsRouter(),
             groove.fromFace(),
             groove.cutter().thickness(),
             planned.groove().orElseThrow().depthWanted(),
-            OptionalDouble.empty(),
+            groove.head().handling().deepestPass(),
             kit.bearings()),
         units);
   }
@@ -70,11 +85,12 @@ record OperationSetups(Kit kit, double stock, OptionalDouble template, Units uni
     return new SetupRequest(
         operation.name(),
         tool(operation, through),
-        operation.face(),
+        operation.towardsRouter(),
         operation.depth().orElse(stock),
         through,
         template,
-        OptionalDouble.empty());
+        operation.head().handling().deepestPass(),
+        operation.station());
   }
 
   /** The kit's bit of that diameter that suits the cut best; for one not in the kit, the usual. */
@@ -82,15 +98,18 @@ record OperationSetups(Kit kit, double stock, OptionalDouble template, Units uni
     Tooling tooling = operation.tool();
     boolean collar = tooling.follower() instanceof Follower.Collar;
     double depth = operation.depth().orElse(stock);
+    Handling handling = operation.head().handling();
     List<Bit> fitting =
         kit.bits().stream()
             .filter(bit -> Math.abs(bit.diameter() - tooling.cutter().diameter()) < SAME_TOOL)
             .filter(bit -> collar || bit.bearing() != Bit.BearingSeat.NONE)
             .filter(bit -> collar || through || bit.bearing() != Bit.BearingSeat.TIP)
+            .filter(bit -> handling.bearingAt().map(at -> at == bit.bearing()).orElse(true))
             .sorted(Comparator.comparingDouble(bit -> bit.cuttingLength().orElse(0)))
             .toList();
     Bit.BearingSeat seat = collar ? Bit.BearingSeat.NONE : Bit.BearingSeat.SHANK;
     OptionalDouble length = tooling.cuttingLength();
+    OptionalDouble height = OptionalDouble.empty();
     if (!fitting.isEmpty()) {
       Bit bit =
           fitting.stream()
@@ -98,6 +117,7 @@ record OperationSetups(Kit kit, double stock, OptionalDouble template, Units uni
               .findFirst()
               .orElse(fitting.get(fitting.size() - 1));
       seat = bit.bearing();
+      height = bit.bearingHeight();
       // A length that is one of the kit's was not written by the maker: the bit chosen here counts.
       OptionalDouble told = length;
       boolean owned = fitting.stream().anyMatch(one -> one.cuttingLength().equals(told));
@@ -107,8 +127,12 @@ record OperationSetups(Kit kit, double stock, OptionalDouble template, Units uni
         tooling.cutter(),
         length,
         tooling.follower(),
-        seat,
-        OptionalDouble.empty(),
-        OptionalDouble.empty());
+        handling.bearingAt().orElse(seat),
+        handling.bearingHeight().isPresent() ? handling.bearingHeight() : height,
+        handling.tube().isPresent()
+            ? handling.tube()
+            : tooling.follower() instanceof Follower.Collar guide
+                ? guide.tube()
+                : OptionalDouble.empty());
   }
 }

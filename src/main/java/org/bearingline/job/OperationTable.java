@@ -7,6 +7,7 @@ import java.util.TreeMap;
 import org.bearingline.export.pdf.Card;
 import org.bearingline.length.Length;
 import org.bearingline.length.Units;
+import org.bearingline.routing.Station;
 import org.bearingline.routing.operation.EdgeGroove;
 import org.bearingline.routing.operation.Hole;
 import org.bearingline.routing.operation.Operation;
@@ -57,7 +58,7 @@ final class OperationTable {
     List<String> row = new ArrayList<>();
     row.add(String.valueOf(worked.number()));
     row.add(what(operation));
-    row.add(operation.face().name());
+    row.add(face(operation));
     row.add(tool(operation, units));
     if (templates) {
       row.add(
@@ -68,6 +69,14 @@ final class OperationTable {
     row.add(depths(worked));
     row.add(spacers(worked));
     return row;
+  }
+
+  /** Which face, and at the table how it lies there. */
+  private static String face(Operation operation) {
+    String face = operation.face().name();
+    return operation.station() == Station.HAND_HELD || operation.tooling().isEmpty()
+        ? face
+        : face + (operation.faceUp() == operation.face() ? " up, table" : " down, table");
   }
 
   /** The name, with the trade's word where the name does not say it. */

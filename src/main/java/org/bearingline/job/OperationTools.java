@@ -14,10 +14,12 @@ import org.bearingline.part.Contour;
 import org.bearingline.part.Part;
 import org.bearingline.problem.Problem;
 import org.bearingline.routing.LargestCutter;
+import org.bearingline.routing.operation.Handling;
 import org.bearingline.routing.operation.Routed;
 import org.bearingline.routing.operation.SharedFollower;
 import org.bearingline.routing.operation.Target;
 import org.bearingline.routing.operation.Tooling;
+import org.bearingline.yaml.YamlNode;
 
 /**
  * Settles the bit and follower of an operation: its own, else the part's, else the kit's best.
@@ -28,10 +30,20 @@ import org.bearingline.routing.operation.Tooling;
 record OperationTools(Wishes wishes, Kit kit) {
 
   /** The fields of an operation that belong here. */
-  static final Set<String> FIELDS = Set.of("bit", "cutting-length", "bearing", "collar", "shares");
+  static final Set<String> FIELDS =
+      Set.of(
+          "bit",
+          "cutting-length",
+          "bearing",
+          "bearing-at",
+          "bearing-height",
+          "collar",
+          "tube",
+          "shares");
 
   /** Those of an operation whose edge follows no other. */
-  static final Set<String> UNSHARED = Set.of("bit", "cutting-length", "bearing", "collar");
+  static final Set<String> UNSHARED =
+      Set.of("bit", "cutting-length", "bearing", "bearing-at", "bearing-height", "collar", "tube");
 
   /** Diameters nearer than this, in mm, are the same tool. */
   private static final double SAME_TOOL = 0.02;
@@ -71,7 +83,53 @@ record OperationTools(Wishes wishes, Kit kit) {
     return tooling(fields, cutter, follower(fields, cutter, Optional.empty()));
   }
 
+  /** How the operation is worked: its own words, else the part's. */
+  Handling handling(OperationFields fields) {
+    OptionalDouble pass = fields.optionalLength("deepest-pass");
+    return new Handling(
+        fields.has("router")
+            ? Settings.station(
+                fields.node().field("router").text(), fields.node().field("router").place())
+            : Settings.station(wishes),
+        pass.isPresent() ? pass : Settings.deepestPass(wishes),
+        fields.has("bearing-at") ? Optional.of(seat(fields)) : Optional.empty(),
+        fields.optionalLength("bearing-height"),
+        fields.optionalLength("tube"));
+  }
+
+  /** What the part says for all its operations. */
+  Handling handling() {
+    return Handling.of(Settings.station(wishes), Settings.deepestPass(wishes));
+  }
+
+  private static Bit.BearingSeat seat(OperationFields fields) {
+    YamlNode written = fields.node().field("bearing-at");
+    return switch (written.text()) {
+      case "shank" -> Bit.BearingSeat.SHANK;
+      case "tip" -> Bit.BearingSeat.TIP;
+      case "both" -> Bit.BearingSeat.BOTH;
+      default ->
+          throw written.problem(
+              "“" + written.text() + "” is no place of a bearing; write shank, tip or both");
+    };
+  }
+
+  /** A tube is a collar's, and a bearing's seat and height a bearing's. */
+  private static void checkFollower(OperationFields fields, Follower follower) {
+    boolean collar = follower instanceof Follower.Collar;
+    for (String field : collar ? List.of("bearing-at", "bearing-height") : List.of("tube")) {
+      if (fields.has(field)) {
+        throw new Problem(
+            fields.node().placeOfName(field),
+            collar
+                ? "a collar leads this bit, so it has no bearing; leave “" + field + "” out"
+                : "a bearing leads this bit, and only a collar has a tube; leave “tube” out");
+      }
+    }
+  }
+
   private Tooling tooling(OperationFields fields, Cutter cutter, Follower follower) {
+    checkFollower(fields, follower);
     OptionalDouble length = fields.optionalLength("cutting-length");
     return new Tooling(cutter, length.isPresent() ? length : ownedLength(cutter), follower);
   }

@@ -5,6 +5,7 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import org.bearingline.drawing.Item;
 import org.bearingline.drawing.Layer;
 import org.bearingline.drawing.LayerName;
@@ -20,6 +21,7 @@ import org.bearingline.routing.CutterRun;
 import org.bearingline.routing.FeedArrow;
 import org.bearingline.routing.Leftover;
 import org.bearingline.routing.RoutingResult;
+import org.bearingline.routing.Station;
 import org.bearingline.routing.Template;
 
 /** Turns what routing found of one part and one of its templates into layers, full size. */
@@ -50,8 +52,6 @@ final class PartDrawing {
               LayerName.CUTTER_CENTRE, "path of the bit's centre",
               LayerName.TEMPLATE, "template edge: work to this line",
               LayerName.MARKS, "marks to transfer",
-              LayerName.FEED,
-                  "feed of a hand-held router and how the grain takes it, seen from face A",
               LayerName.LABELS, "words and measures"));
 
   private final RoutingResult result;
@@ -61,6 +61,7 @@ final class PartDrawing {
 
   private final PlateMarks beside;
   private final Optional<GrainWork> grain;
+  private final Set<Station> stations;
 
   private final Map<LayerName, List<Item>> items = new EnumMap<>(LayerName.class);
 
@@ -69,6 +70,7 @@ final class PartDrawing {
     this.serves = plate.serves();
     this.beside = plate.marks();
     this.grain = plate.worked().grain();
+    this.stations = plate.stations();
   }
 
   /** Every layer but the words, with the plate's edge where there is one. */
@@ -98,9 +100,11 @@ final class PartDrawing {
     items.forEach(
         (name, drawn) ->
             layers.add(
-                name == LayerName.GROOVE
-                    ? new Layer(name, Role.NOTE, beside.grooveTitle(), drawn)
-                    : layer(name, drawn)));
+                switch (name) {
+                  case GROOVE -> new Layer(name, Role.NOTE, beside.grooveTitle(), drawn);
+                  case FEED -> new Layer(name, Role.NOTE, FeedWords.title(stations), drawn);
+                  default -> layer(name, drawn);
+                }));
     return layers;
   }
 

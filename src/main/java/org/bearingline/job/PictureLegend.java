@@ -43,17 +43,18 @@ final class PictureLegend {
               LayerName.ROUGH_LINE, "saw line",
               LayerName.CUTTER_CENTRE, "bit's centre",
               LayerName.TEMPLATE, "template edge",
-              LayerName.MARKS, "marks",
-              LayerName.FEED, "feed, router in the hands"));
+              LayerName.MARKS, "marks"));
 
   private final Set<GrainClass> grains;
+  private final String feed;
   private final double height;
   private final double left;
   private final double right;
   private double x;
   private double y;
 
-  private PictureLegend(Bounds box, double height, Set<GrainClass> grains) {
+  private PictureLegend(Bounds box, double height, Set<GrainClass> grains, String feed) {
+    this.feed = feed;
     this.grains = grains;
     this.height = height;
     this.left = box.minX();
@@ -62,10 +63,15 @@ final class PictureLegend {
     this.y = box.minY() - 2 * ROW * height;
   }
 
-  /** The same drawing with a legend under it, also of the classes of grain it marks. */
-  static Drawing under(Drawing drawing, Set<GrainClass> grains) {
+  /**
+   * The same drawing with a legend under it.
+   *
+   * @param grains the classes of grain it marks
+   * @param feed what its arrows mean
+   */
+  static Drawing under(Drawing drawing, Set<GrainClass> grains, String feed) {
     PictureLegend legend =
-        new PictureLegend(drawing.bounds(), SMALLER * drawing.textHeight(), grains);
+        new PictureLegend(drawing.bounds(), SMALLER * drawing.textHeight(), grains, feed);
     List<Item> words = new ArrayList<>();
     List<Layer> layers = new ArrayList<>();
     for (Layer layer : drawing.layers()) {
@@ -80,7 +86,8 @@ final class PictureLegend {
   }
 
   private Layer sampled(Layer layer, List<Item> words) {
-    String said = WORDS.getOrDefault(layer.name(), layer.title());
+    String said =
+        layer.name() == LayerName.FEED ? feed : WORDS.getOrDefault(layer.name(), layer.title());
     List<Item> items = new ArrayList<>(layer.items());
     next(said, words);
     items.add(sample(layer));

@@ -19,6 +19,7 @@ import org.bearingline.outline.Region;
 import org.bearingline.outline.Similarity;
 import org.bearingline.outline.offset.Morphology;
 import org.bearingline.routing.RoutingResult;
+import org.bearingline.routing.Station;
 import org.bearingline.routing.Template;
 
 /**
@@ -70,6 +71,19 @@ record Plate(
   /** Names of the edges that the plate shapes. */
   List<String> serves() {
     return template.map(Template::serves).orElse(List.of());
+  }
+
+  /** Where the router is for what the plate makes. */
+  Set<Station> stations() {
+    Set<Station> stations = EnumSet.noneOf(Station.class);
+    worked
+        .whole()
+        .ifPresent(
+            whole ->
+                whole
+                    .from(template.map(Template::number).orElse(0))
+                    .forEach(one -> stations.add(one.operation().station())));
+    return stations.isEmpty() ? EnumSet.of(result.settings().station()) : stations;
   }
 
   /** The part's name, a number from the second plate on, and the ending. */
@@ -138,7 +152,8 @@ record Plate(
     return PictureLegend.under(
         new Drawing(
             title(), PartLabels.with(this, units, layers(enlargement), enlargement), enlargement),
-        worked.grain().map(grain -> grain.classes(serves())).orElse(Set.of()));
+        worked.grain().map(grain -> grain.classes(serves())).orElse(Set.of()),
+        FeedWords.legend(stations()));
   }
 
   private List<Layer> layers(double enlargement) {

@@ -18,6 +18,7 @@ import org.bearingline.routing.Passes;
 import org.bearingline.routing.Reach;
 import org.bearingline.routing.RoughLine;
 import org.bearingline.routing.RoutingResult;
+import org.bearingline.routing.Station;
 
 /** Puts figures into the report's records. */
 final class Reports {
@@ -135,6 +136,8 @@ final class Reports {
       return Optional.empty();
     }
     OptionalInt speed = SpeedTable.ceiling(result.settings().cutter().diameter());
-    return Optional.of(new Report.Feed(FeedWords.handHeld(result.part()), speed));
+    Station station = result.settings().station();
+    return Optional.of(
+        new Report.Feed(Words.router(station), FeedWords.of(result.part(), station), speed));
   }
 }

@@ -1,5 +1,6 @@
 package org.bearingline.job;
 
+import java.util.List;
 import java.util.Locale;
 import java.util.OptionalDouble;
 import org.bearingline.drawing.sheet.Margins;
@@ -10,9 +11,11 @@ import org.bearingline.kit.Cutter;
 import org.bearingline.kit.Follower;
 import org.bearingline.kit.SawBlade;
 import org.bearingline.length.Units;
+import org.bearingline.problem.NearestName;
 import org.bearingline.problem.Place;
 import org.bearingline.problem.Problem;
 import org.bearingline.routing.RoutingSettings;
+import org.bearingline.routing.Station;
 
 /** What holds where the maker says nothing; common practice unless a source is named. */
 final class Settings {
@@ -32,6 +35,8 @@ final class Settings {
   /** A kerf wider than this, in mm, is no laser's and no small cutter's. */
   private static final double WIDEST_KERF = 10;
 
+  private static final Station HAND = Station.HAND_HELD;
+
   private Settings() {}
 
   static Units units(Wishes wishes) {
@@ -44,7 +49,33 @@ final class Settings {
         .withBlade(blade(wishes))
         .withRunOut(notBelow0("--run-out", wishes.runOut(), RUN_OUT))
         .withThickness(thickness(wishes))
-        .withUnits(units(wishes));
+        .withUnits(units(wishes))
+        .withStation(station(wishes));
+  }
+
+  static Station station(Wishes wishes) {
+    return wishes.router().map(text -> station(text, Place.option("--router"))).orElse(HAND);
+  }
+
+  /** Reads {@code hand} or {@code table}. */
+  static Station station(String text, Place place) {
+    return switch (text.strip()) {
+      case "hand" -> Station.HAND_HELD;
+      case "table" -> Station.TABLE;
+      default ->
+          throw new Problem(
+              place,
+              "“"
+                  + text
+                  + "” is no place for a router"
+                  + NearestName.hint(List.of("hand", "table"), text)
+                  + "; write hand or table");
+    };
+  }
+
+  static OptionalDouble deepestPass(Wishes wishes) {
+    above0("--deepest-pass", wishes.deepestPass(), 1);
+    return wishes.deepestPass();
   }
 
   static double thickness(Wishes wishes) {

@@ -138,6 +138,6 @@ final class Tools {
               + kit.name()
               + ", whose inside diameter is smaller; take a wider collar or a thinner bit");
     }
-    return new Follower.Collar(diameter, inside);
+    return owned.orElseGet(() -> new Follower.Collar(diameter, inside));
   }
 }

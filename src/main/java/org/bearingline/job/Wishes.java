@@ -21,6 +21,8 @@ import org.bearingline.length.Units;
  * @param allowance least distance of the saw line from the part
  * @param sawBlade width of the blade
  * @param runOut how far the template goes on past the ends of the work
+ * @param deepestPass the maker's own limit for the depth of a pass
+ * @param router where the router is, as written
  * @param kerf width of the cut that makes the template, for the DXF only
  * @param paper a paper's name
  * @param margin what the printer leaves white at every side of the paper
@@ -37,6 +39,8 @@ public record Wishes(
     OptionalDouble allowance,
     OptionalDouble sawBlade,
     OptionalDouble runOut,
+    OptionalDouble deepestPass,
+    Optional<String> router,
     OptionalDouble kerf,
     Optional<String> paper,
     OptionalDouble margin,
@@ -64,6 +68,8 @@ public record Wishes(
         first(allowance, general.allowance),
         first(sawBlade, general.sawBlade),
         first(runOut, general.runOut),
+        first(deepestPass, general.deepestPass),
+        router.or(() -> general.router),
         first(kerf, general.kerf),
         paper.or(() -> general.paper),
         first(margin, general.margin),

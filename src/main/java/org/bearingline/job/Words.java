@@ -5,6 +5,7 @@ import org.bearingline.kit.Cutter;
 import org.bearingline.kit.Follower;
 import org.bearingline.length.Length;
 import org.bearingline.length.Units;
+import org.bearingline.routing.Station;
 
 /** Turns of speech shared by card, report and terminal. */
 final class Words {
@@ -17,6 +18,11 @@ final class Words {
   /** In inches with millimetres beside them, for sentences of refusal. */
   static String both(double mm) {
     return Length.print(mm, Units.INCH) + " (" + Length.print(mm, Units.MM) + ")";
+  }
+
+  /** Where the router is, as a job file says it. */
+  static String router(Station station) {
+    return station == Station.TABLE ? "table" : "hand";
   }
 
   static String tool(Cutter cutter, Follower follower, Units units) {

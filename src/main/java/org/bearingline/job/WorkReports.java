@@ -71,6 +71,9 @@ final class WorkReports {
         one.operation().name(),
         one.operation().word(),
         one.operation().face().name(),
+        tool.map(t -> Words.router(one.operation().station())),
+        one.operation().faceUp().name(),
+        one.operation().target().map(target -> FeedWords.round(target, one.operation().station())),
         one.planned().template(),
         one.operation().depth(),
         tool.isPresent()

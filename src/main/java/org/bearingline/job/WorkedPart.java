@@ -2,19 +2,25 @@ package org.bearingline.job;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import org.bearingline.kit.Cutter;
 import org.bearingline.kit.Follower;
 import org.bearingline.kit.Kit;
 import org.bearingline.length.Units;
 import org.bearingline.part.Part;
+import org.bearingline.problem.Place;
 import org.bearingline.problem.Problem;
 import org.bearingline.routing.LargestCutter;
+import org.bearingline.routing.Passes;
 import org.bearingline.routing.Routing;
 import org.bearingline.routing.RoutingResult;
 import org.bearingline.routing.RoutingSettings;
+import org.bearingline.routing.Station;
+import org.bearingline.routing.operation.Handling;
 import org.bearingline.routing.operation.Operation;
 import org.bearingline.routing.operation.OperationPlan;
 import org.bearingline.routing.operation.Tooling;
+import org.bearingline.routing.operation.UsualOperations;
 
 /**
  * A part of a job with everything routing found of it.
@@ -47,13 +53,42 @@ record WorkedPart(
     Wishes wishes = order.wishes();
     Cutter cutter = Tools.cutter(wishes, part, kit, LargestCutter.of(part));
     Follower follower = Tools.follower(wishes, cutter, () -> kit);
-    RoutingResult result = Routing.workOut(part, Settings.routing(wishes, cutter, follower), kit);
+    RoutingSettings settings = Settings.routing(wishes, cutter, follower);
+    RoutingResult result = Routing.workOut(part, settings, kit);
+    if (settings.station() == Station.TABLE) {
+      result = TableFeed.of(result);
+    }
+    if (wishes.deepestPass().isPresent()) {
+      result = ownPasses(order, result, kit);
+    }
     return new WorkedPart(
         order,
         result,
         kit,
-        GrainWork.of(part, order.stock().grain(), Settings.units(wishes)),
+        GrainWork.of(part, settings.station(), order.stock().grain(), Settings.units(wishes)),
         Optional.empty());
+  }
+
+  /** Passes by the maker's own limit, refused where his bit or template does not allow them. */
+  private static RoutingResult ownPasses(PartOrder order, RoutingResult result, Kit kit) {
+    double limit = Settings.deepestPass(order.wishes()).orElseThrow();
+    RoutingSettings settings = result.settings();
+    Tooling tool = new Tooling(settings.cutter(), settings.follower());
+    Handling handling = Handling.of(settings.station(), OptionalDouble.of(limit));
+    setups(order, settings, kit)
+        .check(UsualOperations.of(result.part(), tool, handling), Place.option("--deepest-pass"));
+    return result
+        .passes()
+        .map(p -> result.withPasses(Passes.atMost(p.thickness(), limit, settings.units())))
+        .orElse(result);
+  }
+
+  private static OperationSetups setups(PartOrder order, RoutingSettings settings, Kit kit) {
+    return new OperationSetups(
+        kit,
+        settings.thickness().orElseThrow(),
+        order.stock().templateThickness(),
+        settings.units());
   }
 
   private static WorkedPart whole(PartOrder order, Part part, Kit kit) {
@@ -65,10 +100,7 @@ record WorkedPart(
     List<Operation> operations =
         order.operations().operations(part, order.shape(), usual, new OperationTools(wishes, kit));
     OperationPlan plan = planned(order, part, operations, settings, kit);
-    OperationSetups setups =
-        new OperationSetups(
-            kit, settings.thickness().orElseThrow(), order.stock().templateThickness(), units);
-    WholeWork whole = WholeWork.of(plan, setups);
+    WholeWork whole = WholeWork.of(plan, setups(order, settings, kit));
     Part finished = FinishedPart.of(part, operations);
     RoutingResult result = plan.asOne(settings, kit);
     return new WorkedPart(

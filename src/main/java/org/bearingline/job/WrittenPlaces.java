@@ -64,6 +64,8 @@ final class WrittenPlaces {
     drop(left, "allowance", command.allowance().isPresent());
     drop(left, "saw-blade", command.sawBlade().isPresent());
     drop(left, "run-out", command.runOut().isPresent());
+    drop(left, "deepest-pass", command.deepestPass().isPresent());
+    drop(left, "router", command.router().isPresent());
     drop(left, "kerf", command.kerf().isPresent());
     drop(left, "paper", command.paper().isPresent());
     drop(left, "margin", command.margin().isPresent());

@@ -10,15 +10,26 @@ import java.util.OptionalDouble;
  * @param cuttingLength length of the cutting edge, mm; empty where not known
  * @param shank diameter of the shank, mm; empty where not known
  * @param bearing where its bearing sits
+ * @param bearingHeight how tall its bearing is, mm; empty where not known
  */
 public record Bit(
-    Cutter cutter, OptionalDouble cuttingLength, OptionalDouble shank, BearingSeat bearing) {
+    Cutter cutter,
+    OptionalDouble cuttingLength,
+    OptionalDouble shank,
+    BearingSeat bearing,
+    OptionalDouble bearingHeight) {
 
   public Bit {
     Objects.requireNonNull(cutter);
     Objects.requireNonNull(cuttingLength);
     Objects.requireNonNull(shank);
     Objects.requireNonNull(bearing);
+    Objects.requireNonNull(bearingHeight);
+  }
+
+  /** A bit whose bearing was not measured. */
+  public Bit(Cutter cutter, OptionalDouble cuttingLength, OptionalDouble shank, BearingSeat seat) {
+    this(cutter, cuttingLength, shank, seat, OptionalDouble.empty());
   }
 
   /** Where a bit carries its bearing. */

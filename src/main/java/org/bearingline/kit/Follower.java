@@ -39,8 +39,10 @@ public sealed interface Follower {
    *
    * @param diameter outside, mm
    * @param insideDiameter mm; empty where it is not known
+   * @param tube mm that its tube hangs below the base; empty where it is not known
    */
-  record Collar(double diameter, OptionalDouble insideDiameter) implements Follower {
+  record Collar(double diameter, OptionalDouble insideDiameter, OptionalDouble tube)
+      implements Follower {
     public Collar {
       check(diameter);
       if (insideDiameter.isPresent()
@@ -49,6 +51,10 @@ public sealed interface Follower {
             Place.field("collar"),
             "a collar's inside diameter is more than 0 and less than its outside; measure both");
       }
+    }
+
+    public Collar(double diameter, OptionalDouble insideDiameter) {
+      this(diameter, insideDiameter, OptionalDouble.empty());
     }
 
     public Collar(double diameter) {

@@ -45,11 +45,13 @@ public record Kit(
   }
 
   /**
-   * The follower with what the kit knows of it: a collar whose inside was not given takes it from
+   * The follower with what the kit knows of it: a collar of which nothing was given takes it from
    * the kit's collar of the same outside diameter.
    */
   public Follower known(Follower follower) {
-    if (follower instanceof Follower.Collar collar && collar.insideDiameter().isEmpty()) {
+    if (follower instanceof Follower.Collar collar
+        && collar.insideDiameter().isEmpty()
+        && collar.tube().isEmpty()) {
       for (Follower.Collar owned : collars) {
         if (Math.abs(owned.diameter() - collar.diameter()) < SAME) {
           return owned;

@@ -26,10 +26,11 @@ import org.bearingline.yaml.YamlNode;
  * units: in                # only where bare numbers are to be read
  * bits:
  *   - 1/4in
- *   - {diameter: 1/2in, cutting-length: 1in, shank: 1/4in, bearing: shank}
+ *   - {diameter: 1/2in, cutting-length: 1in, shank: 1/4in, bearing: shank,
+ *      bearing-height: 3/16in}
  * bearings: [1/2in, 3/4in]
  * collars:
- *   - {outside: 5/8in, inside: 17/32in}
+ *   - {outside: 5/8in, inside: 17/32in, tube: 9/16in}
  * blades:
  *   - 1/4in
  *   - {width: 10mm, radius: 38mm}
@@ -98,7 +99,12 @@ final class KitFile {
     if (node.isScalar()) {
       return placed(node, () -> new Bit(new Cutter(mm(node)), none(), none(), seat(null)));
     }
-    node.allowOnly(Set.of("diameter", "cutting-length", "shank", "bearing"));
+    node.allowOnly(Set.of("diameter", "cutting-length", "shank", "bearing", "bearing-height"));
+    Bit.BearingSeat seat = seat(node.optional("bearing").orElse(null));
+    Optional<YamlNode> height = node.optional("bearing-height");
+    if (seat == Bit.BearingSeat.NONE && height.isPresent()) {
+      throw height.get().problem("this bit carries no bearing; leave its height out");
+    }
     return placed(
         node.field("diameter"),
         () ->
@@ -106,7 +112,8 @@ final class KitFile {
                 new Cutter(mm(node.field("diameter"))),
                 positive(node.optional("cutting-length")),
                 positive(node.optional("shank")),
-                seat(node.optional("bearing").orElse(null))));
+                seat,
+                positive(height)));
   }
 
   private static Bit.BearingSeat seat(YamlNode node) {
@@ -129,10 +136,14 @@ final class KitFile {
     if (node.isScalar()) {
       return placed(node, () -> new Follower.Collar(mm(node)));
     }
-    node.allowOnly(Set.of("outside", "inside"));
+    node.allowOnly(Set.of("outside", "inside", "tube"));
     return placed(
         node.field("outside"),
-        () -> new Follower.Collar(mm(node.field("outside")), positive(node.optional("inside"))));
+        () ->
+            new Follower.Collar(
+                mm(node.field("outside")),
+                positive(node.optional("inside")),
+                positive(node.optional("tube"))));
   }
 
   private SawBlade blade(YamlNode node) {

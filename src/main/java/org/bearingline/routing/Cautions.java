@@ -139,7 +139,6 @@ public final class Cautions {
     if (station == Station.TABLE) {
       tell("feed-table");
       tell("pin-table");
-      tell("trap-table");
       if (openings) {
         tell("opening-table");
       }

@@ -42,6 +42,16 @@ public record Passes(double thickness, double perPass, List<Double> depths, Stri
     return new Passes(thickness, thickness / depths.size(), depths, rule);
   }
 
+  /** Equal passes through a thickness, none deeper than the maker's own limit; both above 0 mm. */
+  public static Passes atMost(double thickness, double limit, Units units) {
+    List<Double> depths = equal(thickness, limit);
+    return new Passes(
+        thickness,
+        thickness / depths.size(),
+        depths,
+        "Each pass takes no more than your " + Length.print(limit, units) + ".");
+  }
+
   /** mm that one pass of this bit takes at most. */
   public static double deepest(Cutter cutter) {
     Practice practice = Practice.shipped();

@@ -13,7 +13,7 @@ import org.bearingline.outline.Point;
  * @param allowance mm
  * @param blade the saw; empty where its turn was not asked for
  * @param paths one for each stretch the saw makes, part on the left; closed where it runs all round
- * @param openings lines inside through openings, for a drilled hole and a jigsaw
+ * @param openings lines inside through openings, for a bored hole and a jig or scroll saw
  * @param length of all lines, mm
  * @param wasteArea wood between line and part for the bit to take, mm²
  * @param bridged places the blade cannot follow and the line passes over, from the left

@@ -62,7 +62,7 @@ final class RoughLineMaker {
   }
 
   private Optional<RoughLine> finished() {
-    if (paths.isEmpty() && openings.isEmpty()) {
+    if (paths.isEmpty() && openings.isEmpty() && notes.isEmpty()) {
       return Optional.empty();
     }
     double length = 0;
@@ -108,12 +108,6 @@ final class RoughLineMaker {
           "At the sharp turns of the saw line the blade cannot follow: saw straight on out of the"
               + " wood and come in again along the next stretch.");
     }
-    if (!bridged.isEmpty()) {
-      notes.add(
-          "The blade cannot follow "
-              + (bridged.size() == 1 ? "one hollow" : bridged.size() + " hollows")
-              + ": the line passes over and the bit takes what is left, in light passes.");
-    }
   }
 
   private void bridges(Region filled, Region sawable) {
@@ -135,13 +129,17 @@ final class RoughLineMaker {
     Region inside = Morphology.erode(edge.region(), settings.allowance()).region();
     if (inside.isEmpty()) {
       notes.add(
-          edge.name() + " is too small for a saw line: drill and rout it away in light passes.");
+          "No saw line fits into "
+              + edge.name()
+              + ": bore most of the waste out and take the rest with the bit, bit by bit.");
       return;
     }
     openings.addAll(
         Along.followed(CutterPath.woodOnLeft(edge, inside), edge.run(), settings.allowance()));
     wasteArea += edge.region().area() - inside.area();
-    String note = "Drill a hole inside each opening's line and cut it out with a jigsaw.";
+    String note =
+        "A band saw does not get into an opening: bore a hole inside its line, in tight corners too,"
+            + " and cut it out with a jig saw or scroll saw, or bore the waste out hole by hole.";
     if (!notes.contains(note)) {
       notes.add(note);
     }

@@ -42,4 +42,30 @@ public record RoutingResult(
     feed = List.copyOf(feed);
     cautions = List.copyOf(cautions);
   }
+
+  /** The same with other arrows. */
+  public RoutingResult withFeed(List<FeedArrow> arrows) {
+    return with(passes, arrows);
+  }
+
+  /** The same in other passes. */
+  public RoutingResult withPasses(Passes others) {
+    return with(Optional.of(others), feed);
+  }
+
+  private RoutingResult with(Optional<Passes> depths, List<FeedArrow> arrows) {
+    return new RoutingResult(
+        part,
+        settings,
+        templates,
+        cutterCentre,
+        reach,
+        largestCutter,
+        bits,
+        roughLine,
+        proof,
+        depths,
+        arrows,
+        cautions);
+  }
 }

@@ -78,7 +78,7 @@ public record RoutingSettings(
   /** The same for another tool. */
   public RoutingSettings with(Cutter other, Follower rides) {
     return new RoutingSettings(
-        other, rides, allowance, blade, runOut, margin, minimumWidth, thickness, units);
+        other, rides, allowance, blade, runOut, margin, minimumWidth, thickness, units, station);
   }
 
   public RoutingSettings withFollower(Follower other) {
@@ -131,11 +131,6 @@ public record RoutingSettings(
 
   public RoutingSettings withUnits(Units reader) {
     return new RoutingSettings(
-        cutter, follower, allowance, blade, runOut, margin, minimumWidth, thickness, reader, station);
-  }
-
-  public RoutingSettings withStation(Station other) {
-    return new RoutingSettings(
         cutter,
         follower,
         allowance,
@@ -144,7 +139,12 @@ public record RoutingSettings(
         margin,
         minimumWidth,
         thickness,
-        units,
-        other);
+        reader,
+        station);
+  }
+
+  public RoutingSettings withStation(Station other) {
+    return new RoutingSettings(
+        cutter, follower, allowance, blade, runOut, margin, minimumWidth, thickness, units, other);
   }
 }

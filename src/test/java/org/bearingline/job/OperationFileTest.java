@@ -83,6 +83,8 @@ class OperationFileTest {
         Optional.empty(),
         none,
         Optional.empty(),
+        none,
+        Optional.empty(),
         Optional.empty());
   }
 

@@ -24,6 +24,8 @@ class WishesTest {
         OptionalDouble.empty(),
         OptionalDouble.empty(),
         OptionalDouble.empty(),
+        Optional.empty(),
+        OptionalDouble.empty(),
         Optional.ofNullable(paper),
         OptionalDouble.empty(),
         Optional.empty(),

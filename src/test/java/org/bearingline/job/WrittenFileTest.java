@@ -62,6 +62,8 @@ class WrittenFileTest {
         Optional.empty(),
         none,
         Optional.empty(),
+        none,
+        Optional.empty(),
         Optional.empty());
   }
 

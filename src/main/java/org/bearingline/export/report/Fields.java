@@ -26,6 +26,15 @@ final class Fields {
     void write(T value) throws IOException;
   }
 
+  /** Null where there is none. */
+  Fields text(String name, Optional<String> value) throws IOException {
+    if (value.isPresent()) {
+      return text(name, value.get());
+    }
+    json.writeNullField(name);
+    return this;
+  }
+
   Fields text(String name, String value) throws IOException {
     json.writeStringField(name, value);
     return this;

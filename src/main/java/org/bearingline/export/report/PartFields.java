@@ -87,6 +87,9 @@ final class PartFields {
         feed.spindleSpeed().isPresent()
             ? OptionalDouble.of(feed.spindleSpeed().getAsInt())
             : OptionalDouble.empty();
-    fields.text("direction", feed.direction()).number("spindleSpeed", speed);
+    fields
+        .text("router", feed.router())
+        .text("direction", feed.direction())
+        .number("spindleSpeed", speed);
   }
 }

@@ -216,10 +216,12 @@ public record Report(List<Part> parts, Optional<CutReport> cuts) {
   /**
    * How to feed the router.
    *
-   * @param direction in words, such as "counter-clockwise round the outside"
+   * @param router hand or table
+   * @param direction of the bit past the work, seen from above, in words, such as
+   *     "counter-clockwise round the outside"
    * @param spindleSpeed the fastest the bit may turn, revolutions a minute; empty where unknown
    */
-  public record Feed(String direction, OptionalInt spindleSpeed) {}
+  public record Feed(String router, String direction, OptionalInt spindleSpeed) {}
 
   /**
    * The template played forward.

@@ -35,6 +35,9 @@ public record Work(
    * @param number in working order, from 1
    * @param kind the trade's word, such as recess
    * @param face A or B
+   * @param router hand or table; empty for what is drilled
+   * @param faceUp the face that lies up while it is worked
+   * @param feed which way the bit passes round, seen from above; empty for what is drilled
    * @param template number of the plate that makes it; empty where it needs none
    * @param depth below the face; empty right through
    * @param cutterDiameter empty for what is drilled
@@ -49,6 +52,9 @@ public record Work(
       String name,
       String kind,
       String face,
+      Optional<String> router,
+      String faceUp,
+      Optional<String> feed,
       OptionalInt template,
       OptionalDouble depth,
       OptionalDouble cutterDiameter,

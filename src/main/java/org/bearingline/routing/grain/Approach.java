@@ -1,7 +1,7 @@
 package org.bearingline.routing.grain;
 
-import org.bearingline.routing.Station;
 import java.util.Objects;
+import org.bearingline.routing.Station;
 import org.bearingline.routing.operation.Face;
 
 /**

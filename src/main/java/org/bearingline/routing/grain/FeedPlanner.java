@@ -78,8 +78,7 @@ final class FeedPlanner {
 
   /** What would be cut clean after turning, from the first face all the same. */
   private void little(GrainReading first) {
-    List<GrainStretch> chosen =
-        choose(first, stretch -> isOpen(stretch.edge()), GrainClass.TEARS);
+    List<GrainStretch> chosen = choose(first, stretch -> isOpen(stretch.edge()), GrainClass.TEARS);
     if (!chosen.isEmpty()) {
       drafts.add(
           new StepDraft(
@@ -124,12 +123,7 @@ final class FeedPlanner {
     int before = drafts.stream().mapToInt(draft -> draft.blocks().size()).sum();
     List<BackingBlock> blocks = BackingBlocks.of(here, settings, reading.approach(), before);
     drafts.add(
-        new StepDraft(
-            reading.approach(),
-            chosen,
-            blocks,
-            "the end grain",
-            " in light passes"));
+        new StepDraft(reading.approach(), chosen, blocks, "the end grain", " in light passes"));
     neverClean.addAll(chosen);
   }
 

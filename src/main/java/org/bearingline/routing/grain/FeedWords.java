@@ -1,11 +1,11 @@
 package org.bearingline.routing.grain;
 
-import org.bearingline.routing.Station;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import org.bearingline.length.Length;
 import org.bearingline.length.Units;
+import org.bearingline.routing.Station;
 
 /** The words of a plan. */
 final class FeedWords {

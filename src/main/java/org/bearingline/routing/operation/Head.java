@@ -2,32 +2,36 @@ package org.bearingline.routing.operation;
 
 import java.util.Objects;
 import org.bearingline.problem.Place;
-import org.bearingline.routing.Station;
 
 /**
  * What every operation has.
  *
  * @param name unique among the part's operations
- * @param face that the cut is seen from: a cut to a depth goes into it, and at what goes through
- *     it lies up
+ * @param face that the cut is seen from: a cut to a depth goes into it, and at what goes through it
+ *     lies up
  * @param place where it is written, for mistakes; nowhere for one made by the program
- * @param station where the router is
+ * @param handling how the maker works it
  */
-public record Head(String name, Face face, Place place, Station station) {
+public record Head(String name, Face face, Place place, Handling handling) {
 
   public Head {
     Objects.requireNonNull(name);
     Objects.requireNonNull(face);
     Objects.requireNonNull(place);
-    Objects.requireNonNull(station);
+    Objects.requireNonNull(handling);
   }
 
-  /** With the router in the hands. */
+  /** Worked in the usual way. */
   public Head(String name, Face face, Place place) {
-    this(name, face, place, Station.HAND_HELD);
+    this(name, face, place, Handling.USUAL);
   }
 
   public static Head of(String name, Face face) {
     return new Head(name, face, Place.nowhere());
+  }
+
+  /** The same, worked in another way. */
+  public Head with(Handling other) {
+    return new Head(name, face, place, other);
   }
 }

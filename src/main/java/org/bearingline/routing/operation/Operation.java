@@ -21,7 +21,7 @@ public sealed interface Operation permits Routed, Drilled {
   }
 
   default Station station() {
-    return head().station();
+    return head().handling().station();
   }
 
   /**

@@ -14,20 +14,26 @@ public final class UsualOperations {
 
   /** The edge first, where any of it is routed, then the cavities in their order, all on face A. */
   public static List<Operation> of(Part part, Tooling tool) {
+    return of(part, tool, Handling.USUAL);
+  }
+
+  /** The same, all worked in the maker's own way. */
+  public static List<Operation> of(Part part, Tooling tool, Handling handling) {
     List<Operation> operations = new ArrayList<>();
     if (!part.contour().isAll(EdgeKind.SAWN)) {
       Target outside = Target.outside(part.contour());
       operations.add(
-          new EdgeOperation(Head.of(outside.of(), Face.A), tool, outside, OptionalDouble.empty()));
+          new EdgeOperation(
+              Head.of(outside.of(), Face.A).with(handling), tool, outside, OptionalDouble.empty()));
     }
     for (Cavity cavity : part.cavities()) {
-      operations.add(of(cavity, tool));
+      operations.add(of(cavity, tool, handling));
     }
     return operations;
   }
 
-  private static Operation of(Cavity cavity, Tooling tool) {
-    Head head = Head.of(cavity.name(), Face.A);
+  private static Operation of(Cavity cavity, Tooling tool, Handling handling) {
+    Head head = Head.of(cavity.name(), Face.A).with(handling);
     Target edge = Target.opening(cavity.name(), cavity.contour());
     return switch (cavity.kind()) {
       case THROUGH -> new ThroughOpening(head, tool, edge);

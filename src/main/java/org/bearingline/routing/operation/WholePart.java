@@ -175,8 +175,7 @@ final class WholePart {
       if (planned.routing().isPresent()) {
         cautions.add(planned.routing().get().cautions());
       } else if (operation.tooling().isPresent()) {
-        cautions.add(
-            Cautions.of(operation.tooling().get().cutter(), operation.station(), units));
+        cautions.add(Cautions.of(operation.tooling().get().cutter(), operation.station(), units));
       }
     }
     return cautions.isEmpty() ? Cautions.sawn(units) : Cautions.joined(cautions);

@@ -30,7 +30,7 @@ final class CollarWay {
                 draft.say(
                     "For the full depth the bit stands "
                         + draft.print(thickness + depth)
-                        + " below the base."));
+                        + (draft.request().atTable() ? " above the table." : " below the base.")));
     OptionalDouble cuttingLength = draft.tool().cuttingLength();
     if (cuttingLength.isPresent() && cuttingLength.getAsDouble() < depth - SetupDraft.ROUNDING) {
       draft.say(

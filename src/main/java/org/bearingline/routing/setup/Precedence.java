@@ -10,6 +10,7 @@ import org.bearingline.facts.FactRow;
 import org.bearingline.facts.FactTable;
 import org.bearingline.length.Length;
 import org.bearingline.length.Units;
+import org.bearingline.routing.Station;
 import org.bearingline.routing.operation.EdgeGroove;
 import org.bearingline.routing.operation.InlayPlug;
 import org.bearingline.routing.operation.Operation;
@@ -56,11 +57,13 @@ public final class Precedence {
         tool.map(t -> Length.print(t.cutter().diameter(), units) + bitWord(operation));
     Optional<String> follower =
         tool.map(t -> Length.print(t.follower().diameter(), units) + " " + t.follower().kind());
-    return new OrderStep(operation.name(), bit, follower, operation.face(), before(operation));
+    return new OrderStep(operation.name(), bit, follower, operation.faceUp(), before(operation));
   }
 
   private static String bitWord(Operation operation) {
-    return operation instanceof EdgeGroove ? " slot cutter" : " bit";
+    // A bit in the table's router is set up apart from one in the hands.
+    return (operation instanceof EdgeGroove ? " slot cutter" : " bit")
+        + (operation.station() == Station.TABLE ? " at the table" : "");
   }
 
   private Set<String> before(Operation later) {

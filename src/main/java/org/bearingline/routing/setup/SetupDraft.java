@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
+import org.bearingline.kit.Bit;
 import org.bearingline.kit.SpeedTable;
 import org.bearingline.length.Length;
 import org.bearingline.length.Units;
@@ -167,9 +168,25 @@ final class SetupDraft {
             + depths.size()
             + " passes, the last "
             + print(last)
-            + " deep; set the bit to that depth, then put spacers of "
-            + String.join(", ", spacers)
-            + " on the turret stop in turn, and none for the last.");
+            + " deep; "
+            + (request.atTable()
+                ? "mark the bit's height for that depth, then begin "
+                    + String.join(", ", spacers)
+                    + " below the mark in turn, and raise it to the mark for the last."
+                : "set the bit to that depth, then put spacers of "
+                    + String.join(", ", spacers)
+                    + " on the turret stop in turn, and none for the last."));
+  }
+
+  /** How work and template lie on the table. */
+  private String side() {
+    boolean tip = !tool().hasCollar() && tool().seat() == Bit.BearingSeat.TIP;
+    return "At the table lay face "
+        + request.face()
+        + " down"
+        + (tip
+            ? ", with the template on top of the work, on face " + request.face().other() + "."
+            : ", with the template under it, on the table.");
   }
 
   Setup finished() {
@@ -185,7 +202,9 @@ final class SetupDraft {
             : "The "
                 + bit
                 + " is larger than the table of speeds: keep to the speed marked on it.");
-    if (tool().cutter().diameter() > practice.mm("table-only-above") + ROUNDING) {
+    if (request.atTable()) {
+      say(side());
+    } else if (tool().cutter().diameter() > practice.mm("table-only-above") + ROUNDING) {
       say("The " + bit + " belongs in a router table only, never in a router held in the hand.");
     }
     return new Setup(

@@ -33,15 +33,15 @@ public record SetupTool(
     Checks.above0("collar-tube", collarTube);
   }
 
-  /** A bit of a kit with a follower, heights of bearing and tube not known. */
+  /** A bit of a kit with a follower, and what the kit knows of both. */
   public static SetupTool of(Bit bit, Follower follower) {
     return new SetupTool(
         bit.cutter(),
         bit.cuttingLength(),
         follower,
         bit.bearing(),
-        OptionalDouble.empty(),
-        OptionalDouble.empty());
+        bit.bearingHeight(),
+        follower instanceof Follower.Collar collar ? collar.tube() : OptionalDouble.empty());
   }
 
   public boolean hasCollar() {

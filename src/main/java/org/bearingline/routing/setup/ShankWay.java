@@ -77,7 +77,37 @@ final class ShankWay {
               + draft.print(Math.max(0, length - first))
               + " above the work.");
     } else if (!draft.templateServes()) {
+      refuseOwnPasses(given.getAsDouble(), length, depths);
       tooThin(given.getAsDouble(), length, first, to, least);
+    }
+  }
+
+  /** Passes of the maker's own that leave the bearing above his own template are his mistake. */
+  private void refuseOwnPasses(double thickness, double length, List<Double> depths) {
+    if (draft.request().deepestPass().isEmpty()) {
+      return;
+    }
+    for (int i = 0; i < depths.size(); i++) {
+      double at = depths.get(i);
+      if (!isHeld(OptionalDouble.of(thickness), length, at)) {
+        double needed = length - at + draft.contact();
+        throw draft.problem(
+            "at pass "
+                + (i + 1)
+                + " of "
+                + depths.size()
+                + ", "
+                + draft.print(at)
+                + " deep, the bearing leaves the template: a cutting edge of "
+                + draft.print(length)
+                + " holds it "
+                + draft.print(length - at)
+                + " above the work, and the template is "
+                + draft.print(thickness)
+                + " thick; take one of at least "
+                + draft.atLeast(needed)
+                + ", deeper passes or a shorter bit");
+      }
     }
   }
 

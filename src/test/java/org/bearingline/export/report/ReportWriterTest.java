@@ -44,7 +44,8 @@ class ReportWriterTest {
         Optional.of(
             new Report.RoughLine(
                 3, OptionalDouble.empty(), 1234.5, 800, List.of(new Point(100, 20)))),
-        Optional.of(new Report.Feed("counter-clockwise round the outside", OptionalInt.of(16_000))),
+        Optional.of(
+            new Report.Feed("hand", "counter-clockwise round the outside", OptionalInt.of(16_000))),
         List.of(6.0, 12.0, 18.0),
         Optional.of(new Report.Proof(2.5e-8)),
         List.of("Keep both hands on the router — \"always\"."),

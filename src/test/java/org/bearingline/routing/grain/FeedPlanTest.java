@@ -13,6 +13,7 @@ import org.bearingline.outline.Loop;
 import org.bearingline.outline.Point;
 import org.bearingline.part.Contour;
 import org.bearingline.part.EdgeKind;
+import org.bearingline.routing.Station;
 import org.bearingline.routing.operation.Face;
 import org.junit.jupiter.api.Test;
 

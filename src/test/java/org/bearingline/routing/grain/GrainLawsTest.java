@@ -19,6 +19,7 @@ import org.bearingline.outline.Primitive;
 import org.bearingline.outline.Region;
 import org.bearingline.outline.Similarity;
 import org.bearingline.part.Contour;
+import org.bearingline.routing.Station;
 
 /** Laws of the reading on random outlines, and the rule itself worked point by point. */
 @Domain(OutlineArbitraries.class)

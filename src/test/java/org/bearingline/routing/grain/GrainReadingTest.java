@@ -16,6 +16,7 @@ import org.bearingline.outline.Similarity;
 import org.bearingline.part.Contour;
 import org.bearingline.part.EdgeKind;
 import org.bearingline.problem.Problem;
+import org.bearingline.routing.Station;
 import org.bearingline.routing.operation.Face;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
