@@ -53,9 +53,10 @@ public final class Cautions {
   }
 
   /** For a tool that follows an edge without a template, or one made for another tool. */
-  public static List<String> of(Cutter cutter, Station station, Units units) {
+  public static List<String> of(Part part, Cutter cutter, Station station, Units units) {
     Cautions cautions = new Cautions(units);
     cautions.tool(cutter.diameter(), station);
+    cautions.size(part);
     cautions.router(station, false, false);
     return cautions.told;
   }
@@ -121,10 +122,7 @@ public final class Cautions {
   }
 
   private void work(Part part, RoutingSettings settings, Kit kit) {
-    Bounds box = part.contour().loop().bounds();
-    if (Math.max(box.width(), box.height()) < practice.mm("small-piece")) {
-      tell("small");
-    }
+    size(part);
     if (settings.allowance() > practice.mm("widest-allowance") + 1e-6) {
       tell("allowance", length(settings.allowance()));
     }
@@ -132,6 +130,13 @@ public final class Cautions {
       tell("collar-depth");
     } else if (settings.thickness().isPresent()) {
       shortBit(settings, kit);
+    }
+  }
+
+  private void size(Part part) {
+    Bounds box = part.contour().loop().bounds();
+    if (Math.max(box.width(), box.height()) < practice.mm("small-piece")) {
+      tell("small");
     }
   }
 

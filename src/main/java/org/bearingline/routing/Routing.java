@@ -53,11 +53,6 @@ public final class Routing {
         cautions);
   }
 
-  /** What to take care of with one tool along a part's edge, the weightiest first. */
-  public static List<String> cautions(Part part, RoutingSettings settings, Kit kit) {
-    return Cautions.of(part, settings, kit);
-  }
-
   private static List<Bit> fitting(Kit kit, LargestCutter largest) {
     List<Bit> bits = new ArrayList<>();
     for (Bit bit : kit.bits()) {

@@ -37,7 +37,13 @@ public record EdgeGroove(
   /** The same by another name. */
   public EdgeGroove named(String name) {
     return new EdgeGroove(
-        new Head(name, head.face(), head.place(), head.handling()), cutter, edge, extent, rides, fromFace, into);
+        new Head(name, head.face(), head.place(), head.handling()),
+        cutter,
+        edge,
+        extent,
+        rides,
+        fromFace,
+        into);
   }
 
   /** The same, worked in another way. */

@@ -22,7 +22,6 @@ import org.bearingline.routing.Passes;
 import org.bearingline.routing.Proof;
 import org.bearingline.routing.Reach;
 import org.bearingline.routing.RoughLine;
-import org.bearingline.routing.Routing;
 import org.bearingline.routing.RoutingResult;
 import org.bearingline.routing.RoutingSettings;
 
@@ -175,7 +174,9 @@ final class WholePart {
       if (planned.routing().isPresent()) {
         cautions.add(planned.routing().get().cautions());
       } else if (operation.tooling().isPresent()) {
-        cautions.add(Cautions.of(operation.tooling().get().cutter(), operation.station(), units));
+        cautions.add(
+            Cautions.of(
+                plan.part(), operation.tooling().get().cutter(), operation.station(), units));
       }
     }
     return cautions.isEmpty() ? Cautions.sawn(units) : Cautions.joined(cautions);
