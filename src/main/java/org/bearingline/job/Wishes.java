@@ -47,6 +47,26 @@ public record Wishes(
     Optional<String> printed,
     Optional<Units> units) {
 
+  /** Nothing said. */
+  public static final Wishes NONE =
+      new Wishes(
+          Map.of(),
+          List.of(),
+          OptionalDouble.empty(),
+          OptionalDouble.empty(),
+          Optional.empty(),
+          OptionalDouble.empty(),
+          OptionalDouble.empty(),
+          OptionalDouble.empty(),
+          OptionalDouble.empty(),
+          OptionalDouble.empty(),
+          Optional.empty(),
+          OptionalDouble.empty(),
+          Optional.empty(),
+          OptionalDouble.empty(),
+          Optional.empty(),
+          Optional.empty());
+
   public Wishes {
     measures = Collections.unmodifiableMap(new LinkedHashMap<>(measures));
     bits = List.copyOf(bits);

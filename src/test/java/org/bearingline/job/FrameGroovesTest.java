@@ -8,9 +8,6 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
-import java.util.Optional;
-import java.util.OptionalDouble;
 import org.bearingline.outline.Point;
 import org.bearingline.outline.Primitive;
 import org.bearingline.routing.Panel;
@@ -80,22 +77,7 @@ class FrameGroovesTest {
     return Source.orders(file.toString(), NOTHING);
   }
 
-  private static final Wishes NOTHING =
-      new Wishes(
-          Map.of(),
-          List.of(),
-          OptionalDouble.empty(),
-          OptionalDouble.empty(),
-          Optional.empty(),
-          OptionalDouble.empty(),
-          OptionalDouble.empty(),
-          OptionalDouble.empty(),
-          OptionalDouble.empty(),
-          OptionalDouble.empty(),
-          Optional.empty(),
-          OptionalDouble.empty(),
-          Optional.empty(),
-          Optional.empty());
+  private static final Wishes NOTHING = Wishes.NONE;
 
   private static PartOrder named(List<PartOrder> orders, String name) {
     return orders.stream().filter(order -> order.name().equals(name)).findFirst().orElseThrow();

@@ -5,10 +5,6 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.List;
-import java.util.Map;
-import java.util.Optional;
-import java.util.OptionalDouble;
 import org.bearingline.problem.Problem;
 
 /** Works out job files written into a folder. */
@@ -43,33 +39,12 @@ record JobBench(Path folder) {
 
   WorkedPart worked(String job) throws IOException {
     Path file = Files.writeString(folder.resolve("job.yaml"), job);
-    PartOrder order = Source.orders(file.toString(), nothing()).get(0);
+    PartOrder order = Source.orders(file.toString(), Wishes.NONE).get(0);
     return order.placed(() -> WorkedPart.of(order));
   }
 
   /** The one sentence of a refusal, with its file, line and column. */
   String refusal(String job) {
     return assertThrows(Problem.class, () -> worked(job)).spoken();
-  }
-
-  private static Wishes nothing() {
-    OptionalDouble none = OptionalDouble.empty();
-    return new Wishes(
-        Map.of(),
-        List.of(),
-        none,
-        none,
-        Optional.empty(),
-        none,
-        none,
-        none,
-        none,
-        none,
-        Optional.empty(),
-        none,
-        Optional.empty(),
-        none,
-        Optional.empty(),
-        Optional.empty());
   }
 }

@@ -8,9 +8,6 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
-import java.util.Map;
-import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.stream.Stream;
 import org.bearingline.outline.Point;
 import org.bearingline.problem.Problem;
@@ -68,24 +65,7 @@ class OperationFileTest {
   }
 
   private static Wishes nothing() {
-    OptionalDouble none = OptionalDouble.empty();
-    return new Wishes(
-        Map.of(),
-        List.of(),
-        none,
-        none,
-        Optional.empty(),
-        none,
-        none,
-        none,
-        none,
-        none,
-        Optional.empty(),
-        none,
-        Optional.empty(),
-        none,
-        Optional.empty(),
-        Optional.empty());
+    return Wishes.NONE;
   }
 
   private OperationPlan plan(String operations) throws IOException {

@@ -47,24 +47,7 @@ class WrittenFileTest {
   @TempDir Path folder;
 
   static Wishes nothing() {
-    OptionalDouble none = OptionalDouble.empty();
-    return new Wishes(
-        Map.of(),
-        List.of(),
-        none,
-        none,
-        Optional.empty(),
-        none,
-        none,
-        none,
-        none,
-        none,
-        Optional.empty(),
-        none,
-        Optional.empty(),
-        none,
-        Optional.empty(),
-        Optional.empty());
+    return Wishes.NONE;
   }
 
   @Test
