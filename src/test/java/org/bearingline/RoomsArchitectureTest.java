@@ -118,6 +118,8 @@ class RoomsArchitectureTest {
               "outline.construct",
               "outline.fit",
               "outside"),
+          room("outside.svg", "problem", "outline", "outline.fit", "outside"),
+          room("outside.dxf", "problem", "facts", "outline", "outline.fit", "outside"),
           room("outside.scan", "problem", "outline", "outside"),
           room("cutlist", "problem", "length", "outline", "part", "routing"),
           room("drawing", "problem", "outline", "length"),
@@ -255,7 +257,8 @@ class RoomsArchitectureTest {
 
   @Test
   void batikStaysWithSvgAndPng() {
-    onlyIn("org.apache.batik..", "Batik is slow to load", "export.svg", "export.png");
+    onlyIn(
+        "org.apache.batik..", "Batik is slow to load", "export.svg", "export.png", "outside.svg");
   }
 
   @Test

@@ -1,0 +1,78 @@
+package org.bearingline.outside.svg;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.bearingline.problem.Place;
+import org.bearingline.problem.Problem;
+
+/** One element of an SVG file. */
+final class SvgElement {
+
+  private final String file;
+  private final String name;
+  private final Map<String, String> attributes = new HashMap<>();
+  private final List<SvgElement> children = new ArrayList<>();
+  private final StringBuilder text = new StringBuilder();
+  private final int line;
+  private final int column;
+
+  /**
+   * @param file as the user named it
+   * @param name without prefix; empty for an element of another language
+   */
+  SvgElement(String file, String name, int line, int column) {
+    this.file = file;
+    this.name = name;
+    this.line = Math.max(1, line);
+    this.column = Math.max(1, column);
+  }
+
+  String name() {
+    return name;
+  }
+
+  boolean isA(String other) {
+    return name.equals(other);
+  }
+
+  Optional<String> attribute(String attribute) {
+    return Optional.ofNullable(attributes.get(attribute)).map(String::strip);
+  }
+
+  void set(String attribute, String value) {
+    attributes.put(attribute, value);
+  }
+
+  List<SvgElement> children() {
+    return children;
+  }
+
+  void add(SvgElement child) {
+    children.add(child);
+  }
+
+  /** What stands between its tags; kept for style sheets only. */
+  StringBuilder text() {
+    return text;
+  }
+
+  Optional<String> id() {
+    return attribute("id").filter(id -> !id.isEmpty());
+  }
+
+  Place place() {
+    return Place.spot(file, line, column);
+  }
+
+  Problem problem(String sentence) {
+    return new Problem(place(), sentence);
+  }
+
+  /** What and where it is: {@code path #apron, line 12}. */
+  String source() {
+    return name + id().map(id -> " #" + id).orElse("") + ", line " + line;
+  }
+}

@@ -1,0 +1,107 @@
+package org.bearingline.outside.svg;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.bearingline.outside.Affine;
+import org.bearingline.outside.ReadingSettings;
+import org.bearingline.outside.Sketch;
+import org.bearingline.outside.Tally;
+import org.bearingline.outside.svg.SvgLength.Unit;
+import org.bearingline.problem.Place;
+import org.bearingline.problem.Problem;
+
+/** Reads the outlines of an SVG drawing. */
+public final class SvgReader {
+
+  private static final double MM_PER_PX = 25.4 / SvgLength.PX_PER_INCH;
+
+  private SvgReader() {}
+
+  /**
+   * Everything that can be seen and is a line, y upwards; in mm where the root element has a real
+   * unit (mm, cm, in, pt or pc) or the settings give one, else in the drawing's own units.
+   *
+   * @param file as the user named it, for messages
+   * @param bytes the whole file, uncompressed
+   * @throws Problem where the file is no SVG, damaged, too large, or shows no line
+   */
+  public static Sketch read(String file, byte[] bytes, ReadingSettings settings) {
+    SvgElement root = SvgFile.read(file, bytes);
+    Tally ignored = new Tally();
+    Map<String, SvgElement> byId = new HashMap<>();
+    List<SvgElement> sheets = new ArrayList<>();
+    Ignored.count(root, byId, sheets, ignored);
+    SvgWalk walk = new SvgWalk(byId, StyleRules.of(sheets, ignored), settings.layer(), ignored);
+    Canvas canvas = canvas(root, settings.unit());
+    walk.root(root, canvas.map(), canvas.viewport());
+    if (walk.figures().isEmpty()) {
+      throw empty(file, settings.layer(), walk, ignored);
+    }
+    return new Sketch(
+        file, walk.figures(), canvas.sized(), OptionalDouble.empty(), ignored.phrases());
+  }
+
+  /**
+   * How the outermost coordinates become the sketch's.
+   *
+   * @param map with y turned up
+   * @param viewport in the root's user units
+   * @param sized whether the map gives mm
+   */
+  private record Canvas(Affine map, Viewport viewport, boolean sized) {}
+
+  private static Canvas canvas(SvgElement root, OptionalDouble unit) {
+    Optional<SvgLength> width = root.attribute("width").flatMap(SvgLength::find);
+    Optional<SvgLength> height = root.attribute("height").flatMap(SvgLength::find);
+    Optional<ViewBox> box = ViewBox.of(root);
+    boolean isReal = isReal(width) || isReal(height);
+    double viewWidth = size(width, box.map(ViewBox::width));
+    double viewHeight = size(height, box.map(ViewBox::height));
+    if (isReal && box.isPresent()) {
+      // One real side gives the other by the box's proportions.
+      double aspect = box.get().height() / box.get().width();
+      viewWidth = isReal(width) ? viewWidth : viewHeight / aspect;
+      viewHeight = isReal(height) ? viewHeight : viewWidth * aspect;
+    }
+    boolean hasSize = viewWidth > 0 && viewHeight > 0;
+    Affine inner =
+        box.isPresent() && hasSize ? box.get().into(viewWidth, viewHeight, root) : Affine.IDENTITY;
+    Viewport viewport =
+        box.map(view -> new Viewport(view.width(), view.height()))
+            .orElse(hasSize ? new Viewport(viewWidth, viewHeight) : Viewport.UNKNOWN);
+    double scale = isReal ? MM_PER_PX : unit.orElse(1);
+    return new Canvas(
+        Affine.scaling(scale, -scale).of(inner), viewport, isReal || unit.isPresent());
+  }
+
+  private static boolean isReal(Optional<SvgLength> length) {
+    return length.filter(one -> one.unit().isReal() && one.px() > 0).isPresent();
+  }
+
+  /** In px; a size that is none, or is measured by the window or by text, is the box's. */
+  private static double size(Optional<SvgLength> given, Optional<Double> box) {
+    return given
+        .filter(one -> one.unit() != Unit.PERCENT && one.px() > 0)
+        .map(SvgLength::px)
+        .or(() -> box)
+        .orElse(Double.NaN);
+  }
+
+  private static Problem empty(String file, Optional<String> layer, SvgWalk walk, Tally ignored) {
+    if (layer.isPresent() && !walk.sawLayer()) {
+      return new Problem(
+          Place.option("--layer"),
+          file + " has no group that shows with the id or label “" + layer.get() + "”");
+    }
+    List<String> left = ignored.phrases();
+    return new Problem(
+        Place.file(file),
+        "the drawing shows no line that could be an edge"
+            + (left.isEmpty() ? "" : ", only " + String.join(", ", left))
+            + "; draw the part as a path or shape, or turn texts into paths");
+  }
+}
