@@ -110,23 +110,22 @@ public record StilePlace(double foot, double head, double depth, double horns) {
     said.add(
         "The opening begins "
             + Length.print(foot, units)
-            + " from the foot of the stile and ends "
+            + " from the foot and ends "
             + Length.print(head, units)
-            + " from its top"
+            + " from the top"
             + (bothHands
-                ? "; the foot is on the left here. Mark both feet and both show faces: the right"
-                    + " stile is the left one's mirror image, its groove measured from its own show"
-                    + " face."
+                ? "; the foot is on the left here. Mark foot and show face: the right stile is the"
+                    + " mirror image, grooved as far from its own show face."
                 : "."));
     if (!through) {
       said.add(
-          "The groove is fully deep from "
+          "Set stops: fully deep from "
               + Length.print(foot - slot.depth(), units)
-              + " from the foot to "
+              + " off the foot to "
               + Length.print(head - slot.depth(), units)
-              + " from the top, and the round of the cutter runs out "
+              + " off the top; the cutter's round runs out "
               + Length.print(tail(slot), units)
-              + " beyond: set stops, or mark the router's fence there.");
+              + " beyond.");
     }
     if (horns > 0) {
       said.add(

@@ -56,6 +56,19 @@ final class CardColumns {
     return pieces.stream().mapToDouble(CardPiece::height).sum();
   }
 
+  /** mm of the taller one of the first two columns, without gaps at its end. */
+  static double tallest(List<List<CardPiece>> poured) {
+    return Math.max(filled(poured.get(0)), filled(poured.get(1)));
+  }
+
+  private static double filled(List<CardPiece> column) {
+    int end = column.size();
+    while (end > 0 && column.get(end - 1).isGap()) {
+      end--;
+    }
+    return height(column.subList(0, end));
+  }
+
   /** The least height of two equal columns that hold all pieces, if {@code most} is enough. */
   static double balanced(List<CardPiece> pieces, double most) {
     double height = most;

@@ -29,14 +29,20 @@ public final class CardPdf {
 
   private static final double LEAST_PICTURE = 50;
 
-  /** Columns shorter than this, mm, would tear headings from what stands under them. */
-  private static final double LEAST_COLUMN = 45;
+  /** Columns of a first page that cannot hold all: the picture shrinks for so much room, mm. */
+  private static final double WORTHY_COLUMN = 60;
+
+  /** Columns shorter than this, mm, hold no heading with what stands under it. */
+  private static final double LEAST_COLUMN = 20;
 
   /** A small part is drawn larger than it is, up to this factor. */
   private static final double LARGEST_SCALE = 2;
 
   /** Lettering in the picture, mm of the em: 10 points. */
   private static final double LETTERING = 3.5;
+
+  /** Below this, mm of the em, 8 points, a picture does not shrink for the words. */
+  private static final double LEAST_LETTERING = 2.8;
 
   /** Cautions taller than this would crowd out the rest and flow with it instead. */
   private static final double TALLEST_CAUTIONS = 90;
@@ -93,14 +99,18 @@ public final class CardPdf {
     double top = height - MARGIN - CardColumns.height(head) - 2;
     double room = top - MARGIN - framed - 3 - wide;
     double tall = pictureHeight(room, pieces);
-    double columnTop = top - tall - 3 - wide;
-    double most = columnTop - MARGIN - framed;
+    double most = room - tall;
     boolean single = CardColumns.fits(pieces, most);
     double first = single ? CardColumns.balanced(pieces, most) : most;
     List<List<CardPiece>> poured =
         single || most >= LEAST_COLUMN
             ? CardColumns.pour(pieces, List.of(first, first))
             : List.of(List.of(), List.of(), pieces);
+    if (!single) {
+      // What the columns leave over is the picture's.
+      tall = Math.min(tall + most - CardColumns.tallest(poured), tallest());
+    }
+    double columnTop = top - tall - 3 - wide;
     int pages = 1 + (single ? 0 : further(poured.get(2)).size());
     try (Canvas canvas = new Canvas(file, width, height, 1, 1)) {
       draw(canvas, head, MARGIN, height - MARGIN);
@@ -146,18 +156,36 @@ public final class CardPdf {
     return pieces;
   }
 
-  /** As tall as the picture likes, less where that lets the words stay on the first page. */
-  private double pictureHeight(double room, List<CardPiece> pieces) {
+  /** mm of a picture as tall as it likes to be. */
+  private double tallest() {
+    return Math.min(natural(), TALLEST_PICTURE);
+  }
+
+  private double natural() {
     double scale = (width - 2 * MARGIN) / plot.content().width();
-    double natural = Math.min(LARGEST_SCALE, scale) * plot.content().height();
-    double tallest = Math.min(natural, TALLEST_PICTURE);
-    double least = Math.min(natural, LEAST_PICTURE);
-    for (double tall = tallest; tall > least; tall -= 5) {
+    return Math.min(LARGEST_SCALE, scale) * plot.content().height();
+  }
+
+  /**
+   * As tall as the picture likes, less where that lets the words stay on the first page, or at
+   * least fewer of them go on to another.
+   */
+  private double pictureHeight(double room, List<CardPiece> pieces) {
+    double legible =
+        LEAST_LETTERING
+            / (Drawing.TEXT_HEIGHT * card.picture().enlargement())
+            * plot.content().height();
+    double least = Math.min(tallest(), Math.max(legible, LEAST_PICTURE));
+    for (double tall = tallest(); tall > least; tall -= 5) {
       if (CardColumns.fits(pieces, room - tall)) {
         return tall;
       }
     }
-    return CardColumns.fits(pieces, room - least) ? least : tallest;
+    if (CardColumns.fits(pieces, room - least)) {
+      return least;
+    }
+    double worthy = Math.max(least, Math.min(tallest(), room - WORTHY_COLUMN));
+    return room - worthy >= LEAST_COLUMN ? worthy : tallest();
   }
 
   private void picture(Canvas canvas, Bounds box) {

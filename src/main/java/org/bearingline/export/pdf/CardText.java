@@ -37,10 +37,23 @@ final class CardText {
       pieces.add(CardPiece.gap(GAP_AFTER_LINE));
     }
     if (!section.rows().isEmpty()) {
+      keepLastLine(pieces);
       pieces.addAll(table(section.rows()));
     }
     pieces.add(CardPiece.gap(GAP_AFTER_SECTION));
     return pieces;
+  }
+
+  /** What announces a table stands in the same column. */
+  private static void keepLastLine(List<CardPiece> pieces) {
+    for (int i = pieces.size() - 1;
+        i >= 0 && (pieces.get(i).isGap() || !pieces.get(i).keep());
+        i--) {
+      pieces.set(i, pieces.get(i).kept());
+      if (!pieces.get(i).isGap()) {
+        return;
+      }
+    }
   }
 
   /** A paragraph in the given size; its first two lines stay together. */

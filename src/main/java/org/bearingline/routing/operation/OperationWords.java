@@ -18,8 +18,7 @@ final class OperationWords {
       sentences.add(
           "Needs no template: the bearing rides the finished edge of the work, which must be "
               + (jointed ? "jointed straight" : "routed")
-              + " first. Router in the hand: feed with the work on its left; at the table the"
-              + " other way.");
+              + " first.");
     }
     if (operation instanceof ThroughOpening) {
       sentences.add("Drill and saw inside the line first, then rout to it along the template.");

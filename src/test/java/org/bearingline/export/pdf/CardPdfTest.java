@@ -10,6 +10,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.bearingline.drawing.Drawing;
@@ -130,6 +131,52 @@ class CardPdfTest {
       }
     }
     assertTrue(words > 50, "only " + words + " words were looked at");
+  }
+
+  /**
+   * Words that go on to another page leave no hole on the first: what stays free above the frame of
+   * cautions is less than a heading with a row of a table, 25 mm.
+   */
+  @ParameterizedTest
+  @CsvSource({"Letter, 8, 200", "Letter, 14, 700", "A4, 30, 150", "Letter, 20, 420"})
+  void aFurtherPageLeavesNoHole(String paper, int tables, double tall) throws IOException {
+    Card plain = card(paper, tables);
+    Drawing drawing = SampleDrawings.rail(500, tall);
+    Card card =
+        new Card(
+            plain.title(),
+            plain.subtitle(),
+            SampleDrawings.enlarged(drawing, CardPdf.enlargementFor(drawing.bounds())),
+            Optional.of(
+                Card.Section.table(
+                    "Order of work",
+                    List.of(
+                        List.of("no.", "what", "depth of each pass"),
+                        List.of("1", "edge", "1/8 in, 1/4 in, 3/8 in"),
+                        List.of("2", "groove", "1/8 in")))),
+            plain.sections(),
+            List.of("Wear eye and ear protection. ".repeat(12)),
+            plain.paper());
+    String boxes = ExternalProgram.named("pdftotext").run("-bbox", written(card), "-");
+    String[] pages = boxes.split("</page>");
+    assertTrue(pages.length > 2 || tables < 10, "one page only");
+    if (pages.length <= 2) {
+      return;
+    }
+    List<Double> tops = new ArrayList<>();
+    double care = 0;
+    Matcher m =
+        Pattern.compile("yMin=\"([\\d.-]+)\" xMax=\"[\\d.-]+\" yMax=\"([\\d.-]+)\">(.*?)</word>")
+            .matcher(pages[0]);
+    while (m.find()) {
+      if (m.group(3).equals("Take")) {
+        care = number(m, 1);
+      }
+      tops.add(number(m, 2));
+    }
+    double frame = care;
+    double lowest = tops.stream().filter(y -> y < frame).mapToDouble(y -> y).max().orElseThrow();
+    assertTrue((frame - lowest) * 25.4 / 72 < 25, (frame - lowest) * 25.4 / 72 + " mm are empty");
   }
 
   /** Eleven points are legible at arm's length; the picture's lettering may have ten. */
