@@ -75,12 +75,6 @@ public record RoutingSettings(
         Station.HAND_HELD);
   }
 
-  /** The same for another tool. */
-  public RoutingSettings with(Cutter other, Follower rides) {
-    return new RoutingSettings(
-        other, rides, allowance, blade, runOut, margin, minimumWidth, thickness, units, station);
-  }
-
   public RoutingSettings withFollower(Follower other) {
     return new RoutingSettings(
         cutter, other, allowance, blade, runOut, margin, minimumWidth, thickness, units, station);

@@ -108,24 +108,25 @@ public record StilePlace(double foot, double head, double depth, double horns) {
   public List<String> sentences(SlotCutter slot, boolean through, boolean bothHands, Units units) {
     List<String> said = new ArrayList<>();
     said.add(
-        "The opening begins "
+        "The opening is from "
             + Length.print(foot, units)
-            + " from the foot and ends "
+            + " off the foot"
+            + (bothHands ? ", left here, to " : " to ")
             + Length.print(head, units)
-            + " from the top"
-            + (bothHands
-                ? "; the foot is on the left here. Mark foot and show face: the right stile is the"
-                    + " mirror image, grooved as far from its own show face."
-                : "."));
-    if (!through) {
+            + " off the top."
+            + (through
+                ? ""
+                : " Set stops: the groove is fully deep from "
+                    + Length.print(foot - slot.depth(), units)
+                    + " to "
+                    + Length.print(head - slot.depth(), units)
+                    + "; the cutter's round runs out "
+                    + Length.print(tail(slot), units)
+                    + " beyond."));
+    if (bothHands) {
       said.add(
-          "Set stops: fully deep from "
-              + Length.print(foot - slot.depth(), units)
-              + " off the foot to "
-              + Length.print(head - slot.depth(), units)
-              + " off the top; the cutter's round runs out "
-              + Length.print(tail(slot), units)
-              + " beyond.");
+          "Mark foot and show face: the right stile is the mirror image, grooved as far from its"
+              + " own show face.");
     }
     if (horns > 0) {
       said.add(

@@ -10,7 +10,8 @@ final class CardColumns {
 
   /**
    * The pieces of each column, as many columns as {@code heights}; what is left over comes in one
-   * list more. Pieces that keep together are moved on together; gaps at a column's top fall away.
+   * list more. Pieces that keep together are moved on together; gaps at a column's top fall away,
+   * and a table that goes on there begins with its head again.
    */
   static List<List<CardPiece>> pour(List<CardPiece> pieces, List<Double> heights) {
     List<List<CardPiece>> columns = new ArrayList<>();
@@ -23,15 +24,24 @@ final class CardColumns {
           next++;
           continue;
         }
+        boolean fresh = column.isEmpty();
+        if (fresh) {
+          List<CardPiece> head = pieces.get(next).head();
+          column.addAll(head);
+          used += height(head);
+        }
         int end = endOfGroup(pieces, next);
         double group = height(pieces.subList(next, end));
-        boolean tooLong = group > height && column.isEmpty();
+        boolean tooLong = used + group > height && fresh;
         if (tooLong) {
           // A group longer than any column is cut where the column ends.
           end = next + 1;
           group = pieces.get(next).height();
         }
         if (used + group > height + 1e-9 && !(pieces.get(next).isGap())) {
+          if (fresh) {
+            column.clear();
+          }
           break;
         }
         column.addAll(pieces.subList(next, end));

@@ -12,8 +12,9 @@ import org.bearingline.outline.Point;
  * @param cells the texts
  * @param rule whether a thin line closes it below
  * @param keep whether the next piece must follow in the same column
+ * @param head what stands over it again where a column begins with it: the head of its table
  */
-record CardPiece(double height, List<Cell> cells, double rule, boolean keep) {
+record CardPiece(double height, List<Cell> cells, double rule, boolean keep, List<CardPiece> head) {
 
   private static final Ink BLACK = new Ink(0, 0, 0);
   private static final Ink GREY = new Ink(0x88, 0x88, 0x88);
@@ -27,15 +28,19 @@ record CardPiece(double height, List<Cell> cells, double rule, boolean keep) {
   record Cell(double x, String text, Typeface face, double size) {}
 
   static CardPiece gap(double height) {
-    return new CardPiece(height, List.of(), 0, false);
+    return new CardPiece(height, List.of(), 0, false, List.of());
   }
 
   static CardPiece line(double height, double x, String text, Typeface face, double size) {
-    return new CardPiece(height, List.of(new Cell(x, text, face, size)), 0, false);
+    return new CardPiece(height, List.of(new Cell(x, text, face, size)), 0, false, List.of());
   }
 
   CardPiece kept() {
-    return new CardPiece(height, cells, rule, true);
+    return new CardPiece(height, cells, rule, true, head);
+  }
+
+  CardPiece under(List<CardPiece> tableHead) {
+    return new CardPiece(height, cells, rule, keep, tableHead);
   }
 
   boolean isGap() {

@@ -74,9 +74,13 @@ final class CardText {
 
   private List<CardPiece> table(List<List<String>> rows) {
     double[] widths = columnWidths(rows);
-    List<CardPiece> pieces = new ArrayList<>();
-    for (int i = 0; i < rows.size(); i++) {
-      pieces.addAll(row(rows.get(i), widths, i == 0));
+    List<CardPiece> head = row(rows.get(0), widths, true);
+    List<CardPiece> pieces = new ArrayList<>(head);
+    for (int i = 1; i < rows.size(); i++) {
+      List<CardPiece> row = row(rows.get(i), widths, false);
+      // The first row never leaves its head.
+      pieces.add(i == 1 ? row.get(0) : row.get(0).under(head));
+      pieces.addAll(row.subList(1, row.size()));
     }
     return pieces;
   }
@@ -143,7 +147,7 @@ final class CardText {
       boolean last = line == lines - 1;
       double height = BODY * LINE + (last && head ? 0.8 : 0);
       double rule = last && head ? x - GAP_BETWEEN_CELLS : 0;
-      pieces.add(new CardPiece(height, texts, rule, head || !last));
+      pieces.add(new CardPiece(height, texts, rule, head || !last, List.of()));
     }
     return pieces;
   }

@@ -18,6 +18,7 @@ import org.bearingline.routing.operation.Face;
  * @param into how deep it goes in from the edge
  * @param deepestPass the maker's own limit for a bite into the edge; empty for that of practice
  * @param bearings the maker owns that fit the cutter, for going in by steps
+ * @param straight whether all of the edge is one straight, along which a fence serves
  */
 public record GrooveRequest(
     String operation,
@@ -27,7 +28,21 @@ public record GrooveRequest(
     double width,
     double into,
     OptionalDouble deepestPass,
-    List<Follower.Bearing> bearings) {
+    List<Follower.Bearing> bearings,
+    boolean straight) {
+
+  /** Along an edge that may be curved. */
+  public GrooveRequest(
+      String operation,
+      SlotCutter cutter,
+      Face face,
+      double fromFace,
+      double width,
+      double into,
+      OptionalDouble deepestPass,
+      List<Follower.Bearing> bearings) {
+    this(operation, cutter, face, fromFace, width, into, deepestPass, bearings, false);
+  }
 
   /** Fails with a {@link org.bearingline.problem.Problem} on lengths that cannot be. */
   public GrooveRequest {

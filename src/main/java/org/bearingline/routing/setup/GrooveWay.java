@@ -181,9 +181,14 @@ final class GrooveWay {
             + print(request.into())
             + " into the edge in "
             + bites.size()
-            + " bites: along a straight edge with the fence set for the last and strips of "
+            + " bites: "
+            + (request.straight() ? "" : "along a straight edge ")
+            + "with the fence set for the last and strips of "
             + String.join(", ", spacers)
             + " before it in turn";
+    if (request.straight()) {
+      return words + ".";
+    }
     if (steps.isEmpty()) {
       return words + "; along a curve feed in slowly to the bearing in as many light rounds.";
     }
