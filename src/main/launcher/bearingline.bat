@@ -10,6 +10,9 @@ set "MORE="
 if "%1"=="keep" set "MORE=yes"
 if "%1"=="corner-marks" set "MORE=yes"
 if "%1"=="page" set "MORE=yes"
+rem The page runs for hours and is to be quick.
+set "WORK=-XX:TieredStopAtLevel=1"
+if "%1"=="page" set "WORK=-Xms256m -Xmx1g"
 if defined MORE set "CLASSES=%CLASSES%;%HOME_DIR%\lib\more\*"
 rem The class-data archives are good for the folder they were made in; elsewhere Java's own is quicker.
 set "ARCHIVE="
@@ -18,6 +21,7 @@ if exist "%HOME_DIR%\lib\bearingline.jsa.for" set /p MADE_AT=<"%HOME_DIR%\lib\be
 set "NAME=bearingline-answers"
 if "%1"=="layout" set "NAME=bearingline"
 if "%1"=="sheets" set "NAME=bearingline"
+if "%1"=="page" set "NAME=bearingline"
 if "%MADE_AT%"=="%HOME_DIR%" set ARCHIVE=-XX:SharedArchiveFile="%HOME_DIR%\lib\%NAME%.jsa"
-"%JAVA_EXE%" %ARCHIVE% -Xshare:auto -Xlog:disable -Xlog:all=error:stderr -XX:+UseSerialGC -XX:TieredStopAtLevel=1 -XX:-UsePerfData -Djava.awt.headless=true -Dfile.encoding=UTF-8 -cp "%CLASSES%" org.bearingline.cli.Main %*
+"%JAVA_EXE%" %ARCHIVE% -Xshare:auto -Xlog:disable -Xlog:all=error:stderr -XX:+UseSerialGC %WORK% -XX:-UsePerfData -Djava.awt.headless=true -Dfile.encoding=UTF-8 -cp "%CLASSES%" org.bearingline.cli.Main %*
 exit /b %ERRORLEVEL%

@@ -22,6 +22,7 @@ final class CommandTree {
     all.put("sheets", SheetsCommand::new);
     all.put("shapes", ShapesCommand::new);
     all.put("kit", KitCommand::new);
+    all.put("page", PageCommand::new);
     all.put("completion", CompletionCommand::new);
     return all;
   }

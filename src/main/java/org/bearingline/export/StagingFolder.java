@@ -6,10 +6,7 @@ import java.nio.file.Path;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Deque;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
-import java.util.Map;
 import org.bearingline.problem.Place;
 import org.bearingline.problem.Problem;
 
@@ -26,13 +23,13 @@ import org.bearingline.problem.Problem;
  * }
  * }</pre>
  */
-public final class StagingFolder implements AutoCloseable {
+public final class StagingFolder implements FileSink, AutoCloseable {
 
   private static final Place INTO = Place.option("--into");
 
   private final Path target;
   private final Mover mover;
-  private final Map<String, String> names = new LinkedHashMap<>();
+  private final FileNames names = new FileNames();
   private final Deque<Path> madeFolders = new ArrayDeque<>();
   private Path staging;
   private boolean committed;
@@ -67,23 +64,10 @@ public final class StagingFolder implements AutoCloseable {
     }
   }
 
-  /**
-   * Writes one file beside its place.
-   *
-   * @param name a plain file name; the same name twice, be it in other capitals, is a Problem
-   * @param content the whole file
-   */
+  /** Writes one file beside its place. */
+  @Override
   public void write(String name, byte[] content) {
-    Path plain = Path.of(name);
-    if (plain.getNameCount() != 1 || !plain.equals(plain.getFileName())) {
-      throw new IllegalArgumentException("not a plain file name: " + name);
-    }
-    // Some file systems do not tell capitals apart; there one file would hide the other.
-    if (names.putIfAbsent(name.toLowerCase(Locale.ROOT), name) != null) {
-      throw new Problem(
-          Place.nowhere(),
-          "two parts would both write the file " + name + "; give them different names");
-    }
+    names.add(name);
     if (Files.isDirectory(target.resolve(name))) {
       throw new Problem(
           INTO, target.resolve(name) + " is a folder; move it away or write into another folder");
@@ -109,7 +93,7 @@ public final class StagingFolder implements AutoCloseable {
   /** Moves all files into place; where one move fails, what stood there before stands again. */
   public void commit() {
     List<Placed> placed = new ArrayList<>();
-    for (String name : names.values()) {
+    for (String name : names.all()) {
       try {
         placed.add(place(name));
       } catch (IOException e) {
@@ -182,9 +166,9 @@ public final class StagingFolder implements AutoCloseable {
   @Override
   public void close() {
     if (staging != null) {
-      names.values().forEach(name -> delete(staging.resolve(name)));
+      names.all().forEach(name -> delete(staging.resolve(name)));
       if (committed) {
-        names.values().forEach(name -> delete(former(name)));
+        names.all().forEach(name -> delete(former(name)));
       }
       delete(staging);
     }

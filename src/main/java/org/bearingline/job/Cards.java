@@ -24,6 +24,29 @@ final class Cards {
 
   static Card card(WorkedPart worked, Units units) {
     RoutingResult result = worked.result();
+    int quantity = worked.order().quantity();
+    return new Card(
+        worked.order().name() + (quantity > 1 ? " × " + quantity : ""),
+        result.part().about(),
+        Plate.of(worked).get(0).cardPicture(units),
+        table(worked, units),
+        sections(worked, units),
+        result.cautions(),
+        Settings.paper(worked.order().wishes()).paper());
+  }
+
+  /** A table as wide as the page, where the part has one. */
+  static Optional<Card.Section> table(WorkedPart worked, Units units) {
+    return worked
+        .whole()
+        .map(operations -> new WholeCard(worked, operations, units))
+        .flatMap(WholeCard::table)
+        .or(() -> seats(worked, units));
+  }
+
+  /** What is said of the part, in the order it is wanted. */
+  static List<Card.Section> sections(WorkedPart worked, Units units) {
+    RoutingResult result = worked.result();
     Optional<WholeCard> whole =
         worked.whole().map(operations -> new WholeCard(worked, operations, units));
     List<Card.Section> sections = new ArrayList<>();
@@ -52,15 +75,7 @@ final class Cards {
     if (!result.part().notes().isEmpty()) {
       sections.add(Card.Section.of("Notes", result.part().notes()));
     }
-    int quantity = worked.order().quantity();
-    return new Card(
-        worked.order().name() + (quantity > 1 ? " × " + quantity : ""),
-        result.part().about(),
-        Plate.of(worked).get(0).cardPicture(units),
-        whole.flatMap(WholeCard::table).or(() -> seats(worked, units)),
-        sections,
-        result.cautions(),
-        Settings.paper(worked.order().wishes()).paper());
+    return sections;
   }
 
   private static Optional<Card.Section> seats(WorkedPart worked, Units units) {
@@ -88,7 +103,7 @@ final class Cards {
     return Card.Section.of("Bit and template", lines);
   }
 
-  private static String offset(Template template, Units units) {
+  static String offset(Template template, Units units) {
     double offset = template.offset();
     if (Math.abs(offset) < 1e-9) {
       return "its edge is the part's own line.";
@@ -150,7 +165,7 @@ final class Cards {
     return new Card.Section("Reach", lines, rows);
   }
 
-  private static Card.Section saw(RoughLine line, Units units) {
+  static Card.Section saw(RoughLine line, Units units) {
     List<String> lines = new ArrayList<>();
     String stays = "at least " + Length.print(line.allowance(), units) + " stays for the bit.";
     if (!line.paths().isEmpty()) {

@@ -6,7 +6,7 @@ import java.util.function.Supplier;
 import java.util.stream.Collectors;
 import org.bearingline.drawing.Drawing;
 import org.bearingline.drawing.sheet.SheetPlan;
-import org.bearingline.export.StagingFolder;
+import org.bearingline.export.FileSink;
 import org.bearingline.export.dxf.DxfWriter;
 import org.bearingline.export.pdf.CardPdf;
 import org.bearingline.export.pdf.SheetsPdf;
@@ -28,10 +28,15 @@ final class PartFiles {
    * @param name of the file
    * @param content makes its bytes
    */
-  private record PartFile(String name, Supplier<byte[]> content) {}
+  record PartFile(String name, Supplier<byte[]> content) {}
 
   /** Writes every file of the part; returns their names. */
-  static List<String> writeAll(WorkedPart worked, StagingFolder folder) {
+  static List<String> writeAll(WorkedPart worked, FileSink folder) {
+    return write(all(worked), folder);
+  }
+
+  /** Every file of the part, to be made. */
+  static List<PartFile> all(WorkedPart worked) {
     Units units = Settings.units(worked.order().wishes());
     List<PartFile> files = new ArrayList<>();
     for (Plate plate : Plate.of(worked)) {
@@ -51,11 +56,11 @@ final class PartFiles {
         new PartFile(
             worked.order().name() + "-card.pdf",
             () -> CardPdf.write(Cards.card(worked, units), units)));
-    return write(files, folder);
+    return files;
   }
 
   /** Writes the full-size sheets alone; returns their names. */
-  static List<String> writeSheets(WorkedPart worked, StagingFolder folder) {
+  static List<String> writeSheets(WorkedPart worked, FileSink folder) {
     List<PartFile> files = new ArrayList<>();
     for (Plate plate : Plate.of(worked)) {
       files.add(sheets(worked, plate));
@@ -68,20 +73,23 @@ final class PartFiles {
     return new PartFile(
         plate.fileName("-sheets.pdf"),
         () -> {
-          List<String> notes = new ArrayList<>();
-          if (plate.mirror().isPresent()) {
-            notes.add(
-                "Printed mirrored: glue it to side B of the template, which lies up on face B.");
-          }
-          notes.addAll(Cards.sheetNotes(plate, units));
           Drawing sheets = plate.forPaper(units);
-          SheetPlan plan = SheetPlan.plan(sheets, Settings.paper(worked.order().wishes()), notes);
-          return SheetsPdf.write(sheets, plan, units);
+          return SheetsPdf.write(sheets, plan(worked, plate, sheets), units);
         });
   }
 
+  /** How the plate's drawing for paper falls on pages. */
+  static SheetPlan plan(WorkedPart worked, Plate plate, Drawing sheets) {
+    List<String> notes = new ArrayList<>();
+    if (plate.mirror().isPresent()) {
+      notes.add("Printed mirrored: glue it to side B of the template, which lies up on face B.");
+    }
+    notes.addAll(Cards.sheetNotes(plate, Settings.units(worked.order().wishes())));
+    return SheetPlan.plan(sheets, Settings.paper(worked.order().wishes()), notes);
+  }
+
   /** Makes the files side by side and writes them in their order. */
-  private static List<String> write(List<PartFile> files, StagingFolder folder) {
+  private static List<String> write(List<PartFile> files, FileSink folder) {
     List<byte[]> contents =
         files.parallelStream().map(file -> file.content().get()).collect(Collectors.toList());
     List<String> names = new ArrayList<>();

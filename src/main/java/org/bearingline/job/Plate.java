@@ -134,6 +134,17 @@ record Plate(
     return mirror.map(seen -> MirroredDrawing.of(drawing, seen)).orElse(drawing);
   }
 
+  /** The whole for a screen, with lettering that is legible when all of it is in sight. */
+  Drawing screen(Units units) {
+    return screen(units, Drawing.enlargementFor(box()));
+  }
+
+  /** The whole for a screen. */
+  Drawing screen(Units units, double enlargement) {
+    return new Drawing(
+        title(), PartLabels.with(this, units, layers(enlargement), enlargement), enlargement);
+  }
+
   /** The whole at a glance, with lettering that is legible in a small picture. */
   Drawing picture(Units units) {
     return picture(units, Drawing.enlargementFor(box()));
@@ -150,8 +161,7 @@ record Plate(
 
   private Drawing picture(Units units, double enlargement) {
     return PictureLegend.under(
-        new Drawing(
-            title(), PartLabels.with(this, units, layers(enlargement), enlargement), enlargement),
+        screen(units, enlargement),
         worked.grain().map(grain -> grain.classes(serves())).orElse(Set.of()),
         FeedWords.legend(stations()));
   }

@@ -82,8 +82,13 @@ final class Settings {
     return above0("--thickness", wishes.thickness(), THICKNESS);
   }
 
+  /** Width of the saw blade, mm. */
+  static double sawBlade(Wishes wishes) {
+    return above0("--saw-blade", wishes.sawBlade(), SAW_BLADE);
+  }
+
   private static SawBlade blade(Wishes wishes) {
-    double width = above0("--saw-blade", wishes.sawBlade(), SAW_BLADE);
+    double width = sawBlade(wishes);
     try {
       return SawBlade.ofWidth(width);
     } catch (Problem refused) {

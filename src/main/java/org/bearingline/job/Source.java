@@ -60,20 +60,23 @@ final class Source {
   private static List<PartOrder> ofJob(JobFile job, WrittenFile file, Wishes wishes) {
     List<PartOrder> orders = new ArrayList<>();
     for (JobFile.Entry entry : job.parts()) {
-      Wishes merged = wishes.over(entry.wishes().over(job.general()));
-      WrittenPlaces places = entry.places().outdoneBy(wishes);
-      MeasuredShape shape = measured(entry, file, merged, places);
-      orders.add(
-          new PartOrder(
-              entry.name(),
-              entry.quantity(),
-              shape,
-              merged,
-              entry.operations(),
-              entry.stock(),
-              places));
+      orders.add(order(entry, job, file, wishes));
     }
     return job.top().optional("panels").isPresent() ? PanelFile.added(orders, job, wishes) : orders;
+  }
+
+  /** One part of a job as it stands there, without what the job's panels add to it. */
+  static PartOrder order(JobFile.Entry entry, JobFile job, WrittenFile file, Wishes wishes) {
+    Wishes merged = wishes.over(entry.wishes().over(job.general()));
+    WrittenPlaces places = entry.places().outdoneBy(wishes);
+    return new PartOrder(
+        entry.name(),
+        entry.quantity(),
+        measured(entry, file, merged, places),
+        merged,
+        entry.operations(),
+        entry.stock(),
+        places);
   }
 
   private static MeasuredShape measured(

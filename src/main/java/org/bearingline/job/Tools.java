@@ -23,7 +23,7 @@ final class Tools {
   private static final double LARGEST_UNASKED = 25.4;
 
   /** A leftover this shallow, 1/64 in, goes with the sanding. */
-  private static final double UNSEEN = 25.4 / 64;
+  static final double UNSEEN = 25.4 / 64;
 
   /** Share of a slot's width that a bit may take and still be led along its edges. */
   private static final double ROOM = 0.9;

@@ -60,6 +60,16 @@ public record Similarity(double a, double b, double tx, double ty, boolean mirro
     return new Point(a * p.x() - b * y + tx, b * p.x() + a * y + ty);
   }
 
+  /** Undoes this one. */
+  public Similarity inverse() {
+    double square = a * a + b * b;
+    double c = a / square;
+    double d = (mirrored ? b : -b) / square;
+    Similarity turn = new Similarity(c, d, 0, 0, mirrored);
+    Point shift = turn.apply(new Point(tx, ty));
+    return new Similarity(c, d, -shift.x(), -shift.y(), mirrored);
+  }
+
   /** This map first, then {@code next}. */
   public Similarity then(Similarity next) {
     double sign = next.mirrored ? -1 : 1;

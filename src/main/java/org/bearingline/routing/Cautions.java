@@ -38,6 +38,15 @@ public final class Cautions {
     this.units = units;
   }
 
+  /** What holds for all work with a router. */
+  public static List<String> always() {
+    Cautions cautions = new Cautions(Units.INCH);
+    cautions.tell("guards");
+    cautions.tell("unplug");
+    cautions.tell("manual");
+    return cautions.told;
+  }
+
   /** For a part that one bit works. */
   static List<String> of(Part part, RoutingSettings settings, Kit kit) {
     if (!isRouted(part)) {

@@ -72,6 +72,11 @@ public final class MeasuredShape implements Design {
     return values;
   }
 
+  /** What can be set, in the file's order. */
+  public List<Measure> measures() {
+    return shape.measures();
+  }
+
   /** Each measure that is no choice, in the file's order: mm, degrees, or a number. */
   public Map<String, Double> values() {
     Map<String, Double> byName = new LinkedHashMap<>();

@@ -127,6 +127,19 @@ public final class YamlNode {
     return fields;
   }
 
+  /** The whole as maps, lists and words; what is blank is an empty word. */
+  public Object tree() {
+    if (isMapping()) {
+      Map<String, Object> fields = new LinkedHashMap<>();
+      fields().forEach((name, field) -> fields.put(name, field.tree()));
+      return fields;
+    }
+    if (isList()) {
+      return items().stream().map(YamlNode::tree).toList();
+    }
+    return isBlank() ? "" : text();
+  }
+
   /** The place of a field's name rather than of its value. */
   public Place placeOfName(String name) {
     return nameNode(name).place();

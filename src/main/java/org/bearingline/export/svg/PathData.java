@@ -1,5 +1,6 @@
 package org.bearingline.export.svg;
 
+import java.util.function.DoubleFunction;
 import org.bearingline.outline.Arc;
 import org.bearingline.outline.Bounds;
 import org.bearingline.outline.Line;
@@ -21,10 +22,16 @@ final class PathData {
   private static final double LONGEST_SWEEP = 150;
 
   private final Bounds page;
+  private final DoubleFunction<String> numbers;
   private final StringBuilder data = new StringBuilder();
 
   PathData(Bounds page) {
+    this(page, SvgNumbers::fine);
+  }
+
+  PathData(Bounds page, DoubleFunction<String> numbers) {
     this.page = page;
+    this.numbers = numbers;
   }
 
   double x(double x) {
@@ -83,7 +90,7 @@ final class PathData {
       arcTo(arc.part(0.5, 1));
       return;
     }
-    String radius = SvgNumbers.fine(arc.radius());
+    String radius = numbers.apply(arc.radius());
     data.append('A').append(radius).append(' ').append(radius);
     // A counter-clockwise arc of the drawing has SVG's sweep flag 0, because y is turned over.
     data.append(" 0 0 ").append(arc.isCounterClockwise() ? '0' : '1').append(' ');
@@ -91,7 +98,7 @@ final class PathData {
   }
 
   private void point(Point p) {
-    data.append(SvgNumbers.fine(x(p.x()))).append(' ').append(SvgNumbers.fine(y(p.y())));
+    data.append(numbers.apply(x(p.x()))).append(' ').append(numbers.apply(y(p.y())));
   }
 
   @Override

@@ -9,13 +9,17 @@ final class SvgNumbers {
   /** Finer than any shop: an arc's centre follows from its ends, which magnifies their rounding. */
   private static final int DECIMALS = 9;
 
-  /** For letters, whose curves are seen and never worked to. */
+  /** For letters and screens, whose curves are seen and never worked to. */
   private static final int COARSE = 4;
 
   private SvgNumbers() {}
 
   static String fine(double value) {
     return rounded(value, DECIMALS);
+  }
+
+  static double rounded(double value) {
+    return BigDecimal.valueOf(value).setScale(COARSE, RoundingMode.HALF_EVEN).doubleValue() + 0.0;
   }
 
   static String coarse(double value) {

@@ -1,0 +1,292 @@
+package org.bearingline.job;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.Set;
+import java.util.function.Supplier;
+import org.bearingline.drawing.Drawing;
+import org.bearingline.drawing.sheet.SheetPlan;
+import org.bearingline.export.HeldFiles;
+import org.bearingline.outline.Similarity;
+import org.bearingline.problem.NearestName;
+import org.bearingline.problem.Place;
+import org.bearingline.problem.Problem;
+import org.bearingline.yaml.YamlFile;
+import org.bearingline.yaml.YamlNode;
+
+/**
+ * A job that came with a request, worked out piece by piece as a page asks for it, by the same code
+ * as the commands. What was worked out is kept. Safe for several threads, which wait for each
+ * other.
+ */
+public final class JobInHand {
+
+  /** The name of the job's own file. */
+  public static final String FILE = "job.yaml";
+
+  private static final Wishes NOTHING = Wishes.NONE;
+
+  private final WrittenFile file;
+  private final JobFile job;
+  private final JobFields fields;
+  private final Map<String, Worked> worked = new HashMap<>();
+  private Source.Asked whole;
+  private HeldFiles layout;
+
+  private JobInHand(WrittenFile file, JobFile job, JobFields fields) {
+    this.file = file;
+    this.job = job;
+    this.fields = fields;
+  }
+
+  /** A part with what had to be left aside to work it out. */
+  private record Worked(WorkedPart part, List<String> warnings) {}
+
+  /** An order with what had to be left aside to read it. */
+  private record Ordered(PartOrder order, List<String> warnings) {}
+
+  /**
+   * Reads a job.
+   *
+   * @param texts the job file {@link #FILE} and the files it names, by plain name
+   * @throws Refused where the job cannot be read
+   */
+  public static JobInHand of(Map<String, String> texts) {
+    WrittenFile file = new WrittenFile.InHand(FILE, texts);
+    YamlNode top = YamlFile.read(FILE, file.text());
+    JobFields fields = JobFields.of(top);
+    try {
+      return new JobInHand(file, JobFile.read(top, file), fields);
+    } catch (Problem wrong) {
+      throw new Refused(fields.view(wrong, null), wrong);
+    }
+  }
+
+  /**
+   * One part with one of its templates.
+   *
+   * @param part its name
+   * @param plate number of the template, 1 or more
+   * @param enlargement of the lettering, more than 0; empty to fit a screen
+   */
+  public synchronized PartView view(String part, int plate, OptionalDouble enlargement) {
+    return told(
+        part,
+        () -> {
+          Worked found = worked(part);
+          return found
+              .part
+              .order()
+              .placed(
+                  () ->
+                      new PartViewMaker(found.part)
+                          .view(setIn(part), plate, enlargement, found.warnings));
+        });
+  }
+
+  /** Every bit of the kit on one part. */
+  public synchronized RackView rack(String part) {
+    return told(
+        part,
+        () -> {
+          PartOrder order = ordered(part).order;
+          return order.placed(() -> new RackViewMaker(order).view());
+        });
+  }
+
+  /** How the full-size sheets of a part's template fall. */
+  public synchronized PagesView pages(String part, int plate) {
+    return told(
+        part,
+        () -> {
+          WorkedPart found = worked(part).part;
+          return found.order().placed(() -> pages(found, plate));
+        });
+  }
+
+  private static PagesView pages(WorkedPart worked, int number) {
+    Plate plate = PartViewMaker.chosen(Plate.of(worked), number);
+    Drawing sheets = plate.forPaper(Settings.units(worked.order().wishes()));
+    SheetPlan plan = PartFiles.plan(worked, plate, sheets);
+    Similarity placed = plate.mirror().orElse(Similarity.identity()).then(plan.placement());
+    return PagesView.of(plan, placed.inverse());
+  }
+
+  /** The whole job with what is wrong in each part. */
+  public synchronized JobView whole() {
+    List<JobView.PartLine> lines = new ArrayList<>();
+    List<String> files = new ArrayList<>();
+    List<String> words = new ArrayList<>();
+    List<WorkedPart> made = new ArrayList<>();
+    ProblemView problem = null;
+    for (Map.Entry<String, Boolean> part : names().entrySet()) {
+      try {
+        WorkedPart found = told(part.getKey(), () -> worked(part.getKey()).part);
+        List<String> names = PartFiles.all(found).stream().map(PartFiles.PartFile::name).toList();
+        files.addAll(names);
+        made.add(found);
+        words.addAll(LayoutWords.lines(found, names));
+        lines.add(
+            new JobView.PartLine(
+                part.getKey(),
+                found.order().quantity(),
+                shapeOf(part.getKey()),
+                part.getValue(),
+                names,
+                null));
+      } catch (Refused refused) {
+        problem = problem == null ? refused.view() : problem;
+        lines.add(
+            new JobView.PartLine(
+                part.getKey(),
+                1,
+                shapeOf(part.getKey()),
+                part.getValue(),
+                List.of(),
+                refused.view()));
+      }
+    }
+    if (problem == null) {
+      try {
+        words.addAll(told(null, () -> LayoutJob.cutWords(made, job, NOTHING)));
+        files.addAll(List.of(LayoutJob.CARD, LayoutJob.REPORT));
+      } catch (Refused refused) {
+        problem = refused.view();
+      }
+    }
+    return new JobView(job.name(), lines, files, words, problem);
+  }
+
+  /** Every file that a layout of the whole job writes, by name. */
+  public synchronized Map<String, byte[]> files() {
+    return told(null, this::laidOut);
+  }
+
+  /** The files of one part, by name. */
+  public synchronized Map<String, byte[]> files(String part) {
+    return told(
+        part,
+        () -> {
+          WorkedPart found = worked(part).part;
+          HeldFiles held = new HeldFiles();
+          found.order().placed(() -> PartFiles.writeAll(found, held));
+          return held.contents();
+        });
+  }
+
+  /** One file of a layout; empty where a layout writes none of that name. */
+  public synchronized Optional<byte[]> file(String name) {
+    for (String part : names().keySet()) {
+      if (name.startsWith(part)) {
+        WorkedPart found = told(part, () -> worked(part).part);
+        for (PartFiles.PartFile one : PartFiles.all(found)) {
+          if (one.name().equals(name)) {
+            return Optional.of(told(part, () -> found.order().placed(() -> one.content().get())));
+          }
+        }
+      }
+    }
+    return Optional.ofNullable(files().get(name));
+  }
+
+  private Map<String, byte[]> laidOut() {
+    if (layout == null) {
+      HeldFiles held = new HeldFiles();
+      LayoutJob.write(asked(), NOTHING, held);
+      layout = held;
+    }
+    return layout.contents();
+  }
+
+  /** The job's parts in order, and whether each is a panel. */
+  private Map<String, Boolean> names() {
+    Map<String, Boolean> names = new LinkedHashMap<>();
+    job.parts().forEach(entry -> names.put(entry.name(), false));
+    job.top()
+        .optional("panels")
+        .filter(YamlNode::isList)
+        .ifPresent(
+            panels ->
+                panels.items().stream()
+                    .filter(YamlNode::isMapping)
+                    .flatMap(panel -> panel.optional("name").stream())
+                    .filter(YamlNode::isScalar)
+                    .forEach(name -> names.putIfAbsent(name.text(), true)));
+    return names;
+  }
+
+  private Optional<JobFile.Entry> entry(String part) {
+    return job.parts().stream().filter(entry -> entry.name().equals(part)).findFirst();
+  }
+
+  private String shapeOf(String part) {
+    return entry(part).map(JobFile.Entry::source).orElse("panel");
+  }
+
+  private Set<String> setIn(String part) {
+    return entry(part).map(entry -> entry.wishes().measures().keySet()).orElse(Set.of());
+  }
+
+  private Worked worked(String part) {
+    Worked known = worked.get(part);
+    if (known == null) {
+      Ordered ordered = ordered(part);
+      PartOrder order = ordered.order;
+      known = new Worked(order.placed(() -> WorkedPart.of(order)), ordered.warnings);
+      worked.put(part, known);
+    }
+    return known;
+  }
+
+  private Ordered ordered(String part) {
+    Optional<JobFile.Entry> entry = entry(part);
+    if (job.top().optional("panels").isEmpty()) {
+      return new Ordered(alone(entry.orElseThrow(() -> unknown(part))), List.of());
+    }
+    try {
+      return new Ordered(
+          asked().orders().stream()
+              .filter(order -> order.name().equals(part))
+              .findFirst()
+              .orElseThrow(() -> unknown(part)),
+          List.of());
+    } catch (Problem elsewhere) {
+      if (entry.isEmpty()) {
+        throw elsewhere;
+      }
+      // A mistake in another part or a panel does not hide this one.
+      return new Ordered(alone(entry.get()), List.of(elsewhere.spoken()));
+    }
+  }
+
+  private PartOrder alone(JobFile.Entry entry) {
+    return Source.order(entry, job, file, NOTHING);
+  }
+
+  private Source.Asked asked() {
+    if (whole == null) {
+      whole = Source.asked(file, NOTHING);
+    }
+    return whole;
+  }
+
+  private Problem unknown(String part) {
+    return new Problem(
+        Place.nowhere(),
+        "no part of the job is called “" + part + "”" + NearestName.hint(names().keySet(), part));
+  }
+
+  /** Does some work; what is wrong is told with the field that caused it. */
+  private <T> T told(String part, Supplier<T> work) {
+    try {
+      return work.get();
+    } catch (Problem wrong) {
+      throw new Refused(fields.view(wrong, part), wrong);
+    }
+  }
+}

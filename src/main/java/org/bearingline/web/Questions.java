@@ -1,0 +1,117 @@
+package org.bearingline.web;
+
+import java.util.LinkedHashMap;
+import java.util.Map;
+import org.bearingline.archive.Zip;
+import org.bearingline.job.JobInHand;
+import org.bearingline.job.JobState;
+import org.bearingline.job.OpenedFile;
+import org.bearingline.job.ShopView;
+import org.bearingline.problem.Place;
+import org.bearingline.problem.Problem;
+
+/** Every question the page may ask, by its path. */
+final class Questions {
+
+  private static final int LARGEST_STATE = 2_000_000;
+  private static final int LARGEST_FILE = 8_000_000;
+
+  /** Milliseconds for a drawing: a maker waits for it. */
+  private static final long SHORT = 10_000;
+
+  /** Milliseconds for all files of a job. */
+  private static final long LONG = 60_000;
+
+  private static final String ZIP = "application/zip";
+
+  private final JobShelf shelf = new JobShelf();
+  private final Answer shop = Answer.json(ShopView.shipped());
+  private final Map<String, Question> all = new LinkedHashMap<>();
+
+  Questions() {
+    all.put("/api/shop", new Question("GET", "", 0, SHORT, (body, name) -> shop));
+    ask("/api/draw", SHORT, this::draw);
+    ask("/api/rack", SHORT, this::rack);
+    ask("/api/pages", SHORT, this::pages);
+    ask("/api/job", LONG, asked -> Answer.json(job(asked).whole()));
+    ask("/api/file", LONG, this::file);
+    ask("/api/zip", LONG, this::zip);
+    ask("/api/save", SHORT, this::save);
+    ask("/api/save.zip", SHORT, this::saveZip);
+    all.put("/api/open", upload(Questions::open));
+  }
+
+  private interface Asked {
+    Answer answer(PageRequest request);
+  }
+
+  private void ask(String path, long patience, Asked work) {
+    all.put(
+        path,
+        new Question(
+            "POST",
+            Answer.JSON,
+            LARGEST_STATE,
+            patience,
+            (body, name) -> work.answer(PageRequest.read(body))));
+  }
+
+  private static Question upload(Question.Work work) {
+    return new Question("POST", "application/octet-stream", LARGEST_FILE, SHORT * 2, work);
+  }
+
+  /** The question of a path; null where there is none. */
+  Question at(String path) {
+    return all.get(path);
+  }
+
+  private JobInHand job(PageRequest request) {
+    return shelf.job(request.state().texts());
+  }
+
+  private Answer draw(PageRequest request) {
+    return Answer.json(
+        job(request).view(request.text("part"), request.plate(), request.enlargement()));
+  }
+
+  private Answer rack(PageRequest request) {
+    return Answer.json(job(request).rack(request.text("part")));
+  }
+
+  private Answer pages(PageRequest request) {
+    return Answer.json(job(request).pages(request.text("part"), request.plate()));
+  }
+
+  private Answer file(PageRequest request) {
+    String name = request.text("name");
+    byte[] content =
+        job(request)
+            .file(name)
+            .orElseThrow(
+                () -> new Problem(Place.nowhere(), "the job makes no file named “" + name + "”"));
+    return Answer.bytes(ContentTypes.of(name).orElse("application/octet-stream"), content)
+        .with("Content-Disposition", "attachment; filename=\"" + name + "\"");
+  }
+
+  private Answer zip(PageRequest request) {
+    JobInHand job = job(request);
+    Map<String, byte[]> files = request.has("part") ? job.files(request.text("part")) : job.files();
+    return Answer.bytes(ZIP, Zip.write(files));
+  }
+
+  private Answer save(PageRequest request) {
+    JobState state = request.state();
+    Map<String, String> saved = new LinkedHashMap<>();
+    saved.put("name", state.fileName());
+    saved.put("text", state.text());
+    return Answer.json(saved);
+  }
+
+  private Answer saveZip(PageRequest request) {
+    return Answer.bytes(ZIP, Zip.write(request.state().saved()));
+  }
+
+  private static Answer open(byte[] body, String name) {
+    return Answer.json(OpenedFile.read(name, body));
+  }
+}
