@@ -36,6 +36,7 @@ class RoomsArchitectureTest {
       Map.ofEntries(
           room("problem"),
           room("facts", "problem"),
+          room("archive", "problem"),
           room("yaml", "problem"),
           room("length", "problem"),
           room("outline", "problem"),
@@ -150,6 +151,7 @@ class RoomsArchitectureTest {
           room(
               "job",
               "problem",
+              "archive",
               "facts",
               "yaml",
               "length",
@@ -177,7 +179,8 @@ class RoomsArchitectureTest {
               "export.dxf",
               "export.pdf",
               "export.report"),
-          room("cli", "problem", "length", "job"));
+          room("web", "problem", "archive", "length", "job"),
+          room("cli", "problem", "length", "job", "web"));
 
   private static Map.Entry<String, Set<String>> room(String name, String... below) {
     return entry(name, Set.of(below));
@@ -295,6 +298,24 @@ class RoomsArchitectureTest {
         "export.svg",
         "export.pdf",
         "outside.scan");
+  }
+
+  @Test
+  void theServerStaysWithThePage() {
+    onlyIn("org.eclipse.jetty..", "the work does not know who asked for it", "web");
+    onlyIn("com.fasterxml.jackson.databind..", "only the page's requests are trees", "web");
+  }
+
+  @Test
+  void chanceIsForThePagesTokenAlone() {
+    noClasses()
+        .that()
+        .doNotHaveFullyQualifiedName(ROOT + "web.SessionToken")
+        .should()
+        .dependOnClassesThat()
+        .haveFullyQualifiedName("java.security.SecureRandom")
+        .because("the token must not be guessed; everything else depends on its input alone")
+        .check(PROGRAM);
   }
 
   @Test

@@ -85,7 +85,7 @@ public final class JobInHand {
               .placed(
                   () ->
                       new PartViewMaker(found.part)
-                          .view(setIn(part), plate, enlargement, found.warnings));
+                          .view(shapeOf(part), setIn(part), plate, enlargement, found.warnings));
         });
   }
 

@@ -37,7 +37,8 @@ final class LayerWords {
                   + Length.print(result.settings().cutter().diameter(), units)
                   + " bit.");
       case "template" -> template();
-      case "feed" -> List.of(
+      case "feed" ->
+          List.of(
               FeedWords.legend(plate.stations())
                   + ": "
                   + FeedWords.of(result.part(), result.settings().station())

@@ -34,11 +34,17 @@ final class PartViewMaker {
   }
 
   /**
+   * @param shape name of its shape
    * @param set names of the measures that the maker set
    * @param number of the template
    * @param enlargement of the lettering; empty to fit a screen
    */
-  PartView view(Set<String> set, int number, OptionalDouble enlargement, List<String> warnings) {
+  PartView view(
+      String shape,
+      Set<String> set,
+      int number,
+      OptionalDouble enlargement,
+      List<String> warnings) {
     List<Plate> plates = Plate.of(worked);
     Plate plate = chosen(plates, number);
     ScreenDrawing drawing = ScreenDrawing.of(drawing(plate, enlargement), units);
@@ -49,7 +55,7 @@ final class PartViewMaker {
         plate.title(),
         result.part().about(),
         worked.order().quantity(),
-        worked.result().part().name(),
+        shape,
         drawing.view(),
         size(worked.result().part().outline(), layers.size()),
         measures(set),

@@ -3,21 +3,19 @@ package org.bearingline.web;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
-import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import org.bearingline.export.font.Typeface;
 
 /** The page's own files, out of the program's jar; none of them holds anything of the maker's. */
 final class PageFiles {
 
   private static final Pattern PLAIN = Pattern.compile("/page/([a-z0-9][a-z0-9-]*(\\.[a-z0-9]+)+)");
 
-  private static final Map<String, Typeface> FONTS =
-      Map.of(
-          "/font/OpenSans-Regular.ttf", Typeface.REGULAR,
-          "/font/OpenSans-Semibold.ttf", Typeface.SEMIBOLD);
+  /** The shipped font, in which the drawings' words were measured. */
+  private static final Set<String> FONTS =
+      Set.of("/font/OpenSans-Regular.ttf", "/font/OpenSans-Semibold.ttf");
 
   private PageFiles() {}
 
@@ -26,24 +24,18 @@ final class PageFiles {
     if (path.equals("/")) {
       return at("/page/index.html");
     }
-    Typeface font = FONTS.get(path);
-    if (font != null) {
-      return read(font.open(), "font/ttf");
+    if (FONTS.contains(path)) {
+      return read("/org/bearingline/export" + path, "font/ttf");
     }
     Matcher plain = PLAIN.matcher(path);
     return plain.matches()
-        ? ContentTypes.of(plain.group(1))
-            .flatMap(
-                type -> read(PageFiles.class.getResourceAsStream("page/" + plain.group(1)), type))
+        ? ContentTypes.of(path).flatMap(type -> read("page/" + plain.group(1), type))
         : Optional.empty();
   }
 
-  private static Optional<Answer> read(InputStream file, String type) {
-    if (file == null) {
-      return Optional.empty();
-    }
-    try (file) {
-      return Optional.of(Answer.bytes(type, file.readAllBytes()));
+  private static Optional<Answer> read(String resource, String type) {
+    try (InputStream file = PageFiles.class.getResourceAsStream(resource)) {
+      return file == null ? Optional.empty() : Optional.of(Answer.bytes(type, file.readAllBytes()));
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }

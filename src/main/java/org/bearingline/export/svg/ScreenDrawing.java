@@ -49,35 +49,39 @@ public record ScreenDrawing(Box view, List<ScreenLayer> layers) {
    */
   public record ScreenLayer(String id, String title, String role, List<ScreenFigure> figures) {}
 
+  /** One figure. */
+  public sealed interface ScreenFigure {}
+
   /**
-   * One figure; what does not belong to its kind is null.
+   * A line or an area.
    *
-   * @param kind {@code line}, {@code area} (filled), {@code head} (of an arrow, filled) or {@code
-   *     words}
-   * @param d path data of all but words
-   * @param text of words
-   * @param x where the words' anchor stands, on their base line
+   * @param kind {@code line}, {@code area} (filled) or {@code head} (of an arrow, filled)
+   * @param d path data
+   */
+  public record Drawn(String kind, String d) implements ScreenFigure {}
+
+  /**
+   * Words.
+   *
+   * @param kind {@code words}
+   * @param text what they say
+   * @param x where their anchor stands, on their base line
    * @param y likewise
    * @param turn degrees about that point, clockwise as SVG counts
    * @param size em of the font, mm
    * @param anchor start, middle or end
    * @param width of the words in the shipped font, mm
    */
-  public record ScreenFigure(
+  public record Written(
       String kind,
-      String d,
       String text,
-      Double x,
-      Double y,
-      Double turn,
-      Double size,
+      double x,
+      double y,
+      double turn,
+      double size,
       String anchor,
-      Double width) {
-
-    private static ScreenFigure drawn(String kind, String d) {
-      return new ScreenFigure(kind, d, null, null, null, null, null, null, null);
-    }
-  }
+      double width)
+      implements ScreenFigure {}
 
   /** The figures of a drawing with at least one item. */
   public static ScreenDrawing of(Drawing drawing, Units units) {
@@ -105,13 +109,12 @@ public record ScreenDrawing(Box view, List<ScreenLayer> layers) {
   private static ScreenFigure figure(Figure figure) {
     if (figure instanceof Figure.Trace trace) {
       PathData data = new PathData(ORIGIN, SvgNumbers::coarse);
-      return ScreenFigure.drawn("line", data.add(trace.path()).toString());
+      return new Drawn("line", data.add(trace.path()).toString());
     } else if (figure instanceof Figure.Area area) {
-      return ScreenFigure.drawn("area", pathData(area.outline()));
+      return new Drawn("area", pathData(area.outline()));
     } else if (figure instanceof Figure.Head head) {
       PathData data = new PathData(ORIGIN, SvgNumbers::coarse);
-      return ScreenFigure.drawn(
-          "head", data.triangle(head.tip(), head.left(), head.right()).toString());
+      return new Drawn("head", data.triangle(head.tip(), head.left(), head.right()).toString());
     } else if (figure instanceof Figure.Words words) {
       return words(words);
     }
@@ -121,9 +124,8 @@ public record ScreenDrawing(Box view, List<ScreenLayer> layers) {
   private static ScreenFigure words(Figure.Words words) {
     double drop = Typeface.REGULAR.capHeight(words.height()) / 2;
     Point base = words.at().plus(Point.polar(drop, words.degrees() - 90));
-    return new ScreenFigure(
+    return new Written(
         "words",
-        null,
         words.text(),
         SvgNumbers.rounded(base.x()),
         SvgNumbers.rounded(-base.y()),
