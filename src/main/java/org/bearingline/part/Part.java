@@ -3,6 +3,7 @@ package org.bearingline.part;
 import java.util.List;
 import java.util.Objects;
 import org.bearingline.outline.Outline;
+import org.bearingline.outline.Similarity;
 
 /**
  * The finished piece: its edge, what is taken out of it, and what is marked on it, in millimetres,
@@ -40,6 +41,17 @@ public record Part(
             .filter(cavity -> cavity.kind() == Cavity.Kind.THROUGH)
             .map(cavity -> cavity.contour().loop())
             .toList());
+  }
+
+  /** The same turned, moved or mirrored; a mirrored part is the other hand. */
+  public Part transformed(Similarity similarity) {
+    return new Part(
+        name,
+        about,
+        contour.transformed(similarity),
+        cavities.stream().map(cavity -> cavity.transformed(similarity)).toList(),
+        marks.stream().map(mark -> mark.transformed(similarity)).toList(),
+        notes);
   }
 
   public Part named(String newName) {

@@ -1,6 +1,7 @@
 package org.bearingline.routing;
 
 import org.bearingline.outline.Point;
+import org.bearingline.outline.Similarity;
 
 /** One of the four ways out of a part or an opening as it is drawn. */
 public enum BoardSide {
@@ -18,6 +19,18 @@ public enum BoardSide {
   /** Unit vector out of the part. */
   public Point outward() {
     return outward;
+  }
+
+  /** The side that this one becomes in a mirror: the way out nearest to its image. */
+  BoardSide mirrored(Similarity mirror) {
+    Point image = mirror.apply(outward).minus(mirror.apply(Point.ORIGIN));
+    BoardSide nearest = this;
+    for (BoardSide side : values()) {
+      if (side.outward.dot(image) > nearest.outward.dot(image)) {
+        nearest = side;
+      }
+    }
+    return nearest;
   }
 
   public String word() {

@@ -3,6 +3,7 @@ package org.bearingline.routing;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import org.bearingline.outline.Similarity;
 
 /**
  * Which edge a groove runs along and how far.
@@ -49,5 +50,10 @@ public record GrooveExtent(
 
   public GrooveExtent stoppedAtEnd(double mm) {
     return new GrooveExtent(edge, side, fromStart, OptionalDouble.of(mm));
+  }
+
+  /** The same on the part's mirror image, whose edge is travelled the other way. */
+  public GrooveExtent mirrored(Similarity mirror) {
+    return new GrooveExtent(edge, side.map(one -> one.mirrored(mirror)), fromEnd, fromStart);
   }
 }

@@ -1,6 +1,7 @@
 package org.bearingline.routing.operation;
 
 import java.util.List;
+import org.bearingline.outline.Similarity;
 
 /**
  * Holes whose centres are marked through the template.
@@ -17,5 +18,10 @@ public record Drilling(Head head, List<Hole> holes) implements Drilled {
   @Override
   public String word() {
     return "drilling";
+  }
+
+  @Override
+  public Drilling mirrored(Similarity mirror) {
+    return new Drilling(head, Hole.mirrored(holes, mirror));
   }
 }

@@ -2,6 +2,7 @@ package org.bearingline.routing.operation;
 
 import java.util.OptionalDouble;
 import org.bearingline.kit.SlotCutter;
+import org.bearingline.outline.Similarity;
 import org.bearingline.routing.GrooveExtent;
 
 /**
@@ -65,5 +66,10 @@ public record EdgeGroove(
   @Override
   public OptionalDouble depth() {
     return OptionalDouble.of(fromFace + cutter.thickness());
+  }
+
+  @Override
+  public EdgeGroove mirrored(Similarity mirror) {
+    return new EdgeGroove(head, cutter, edge.mirrored(mirror), extent.mirrored(mirror), rides, fromFace, into);
   }
 }

@@ -1,6 +1,7 @@
 package org.bearingline.routing.operation;
 
 import java.util.OptionalDouble;
+import org.bearingline.outline.Similarity;
 
 /**
  * The part's own outer edge, right through the stock or to a depth: a rebated or moulded edge
@@ -17,5 +18,10 @@ public record EdgeOperation(Head head, Tooling tool, Target edge, OptionalDouble
   @Override
   public String word() {
     return "edge";
+  }
+
+  @Override
+  public EdgeOperation mirrored(Similarity mirror) {
+    return new EdgeOperation(head, tool, edge.mirrored(mirror), depth);
   }
 }

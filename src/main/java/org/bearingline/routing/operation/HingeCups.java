@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.OptionalDouble;
 import org.bearingline.outline.Line;
 import org.bearingline.outline.Point;
+import org.bearingline.outline.Similarity;
 import org.bearingline.part.Part;
 import org.bearingline.routing.BoardSide;
 import org.bearingline.routing.Practice;
@@ -83,5 +84,10 @@ public record HingeCups(Head head, List<Hole> cups, List<Hole> screws) implement
     List<Hole> all = new ArrayList<>(cups);
     all.addAll(screws);
     return all;
+  }
+
+  @Override
+  public HingeCups mirrored(Similarity mirror) {
+    return new HingeCups(head, Hole.mirrored(cups, mirror), Hole.mirrored(screws, mirror));
   }
 }

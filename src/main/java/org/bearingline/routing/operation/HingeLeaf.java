@@ -8,6 +8,7 @@ import org.bearingline.outline.Line;
 import org.bearingline.outline.Loop;
 import org.bearingline.outline.Point;
 import org.bearingline.outline.Primitive;
+import org.bearingline.outline.Similarity;
 import org.bearingline.part.Contour;
 import org.bearingline.part.EdgeKind;
 import org.bearingline.part.Part;
@@ -96,5 +97,10 @@ public record HingeLeaf(Head head, Tooling tool, Target edge, double deep) imple
   @Override
   public OptionalDouble depth() {
     return OptionalDouble.of(deep);
+  }
+
+  @Override
+  public HingeLeaf mirrored(Similarity mirror) {
+    return new HingeLeaf(head, tool, edge.mirrored(mirror), deep);
   }
 }

@@ -1,6 +1,7 @@
 package org.bearingline.routing.operation;
 
 import java.util.OptionalDouble;
+import org.bearingline.outline.Similarity;
 
 /**
  * The piece that fills a pocket, cut from inlay stock through the same template opening with the
@@ -23,5 +24,10 @@ public record InlayPlug(Head head, Tooling tool, Target edge, String pocket, dou
   @Override
   public OptionalDouble depth() {
     return OptionalDouble.of(deep);
+  }
+
+  @Override
+  public InlayPlug mirrored(Similarity mirror) {
+    return new InlayPlug(head, tool, edge.mirrored(mirror), pocket, deep);
   }
 }

@@ -1,6 +1,7 @@
 package org.bearingline.routing.operation;
 
 import java.util.OptionalDouble;
+import org.bearingline.outline.Similarity;
 
 /**
  * The recess that takes an inlay, cut with the larger of two collars.
@@ -20,5 +21,10 @@ public record InlayPocket(Head head, Tooling tool, Target edge, double deep) imp
   @Override
   public OptionalDouble depth() {
     return OptionalDouble.of(deep);
+  }
+
+  @Override
+  public InlayPocket mirrored(Similarity mirror) {
+    return new InlayPocket(head, tool, edge.mirrored(mirror), deep);
   }
 }

@@ -1,6 +1,7 @@
 package org.bearingline.routing.operation;
 
 import java.util.OptionalDouble;
+import org.bearingline.outline.Similarity;
 import org.bearingline.part.Part;
 
 /**
@@ -28,5 +29,10 @@ public record Ledge(Head head, Tooling tool, Target edge, double deep) implement
   @Override
   public OptionalDouble depth() {
     return OptionalDouble.of(deep);
+  }
+
+  @Override
+  public Ledge mirrored(Similarity mirror) {
+    return new Ledge(head, tool, edge.mirrored(mirror), deep);
   }
 }

@@ -2,6 +2,7 @@ package org.bearingline.routing.operation;
 
 import java.util.OptionalDouble;
 import org.bearingline.outline.Point;
+import org.bearingline.outline.Similarity;
 import org.bearingline.part.Contour;
 
 /**
@@ -40,5 +41,10 @@ public record Mortise(
   @Override
   public String word() {
     return "mortise";
+  }
+
+  @Override
+  public Mortise mirrored(Similarity mirror) {
+    return new Mortise(head, tool, edge.mirrored(mirror), length, width, depth);
   }
 }

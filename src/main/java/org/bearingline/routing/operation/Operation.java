@@ -3,6 +3,7 @@ package org.bearingline.routing.operation;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import org.bearingline.outline.Similarity;
 import org.bearingline.problem.Place;
 import org.bearingline.problem.Problem;
 import org.bearingline.routing.Station;
@@ -60,4 +61,12 @@ public sealed interface Operation permits Routed, Drilled {
   default Problem problem(String sentence) {
     return new Problem(place(), sentence);
   }
+
+  /**
+   * The same of the part's mirror image: from the same face with the same tool. Which way the
+   * router then goes follows from the mirrored edge, it is not mirrored.
+   *
+   * @param mirror a mirroring that keeps lengths
+   */
+  Operation mirrored(Similarity mirror);
 }

@@ -1,6 +1,7 @@
 package org.bearingline.routing.operation;
 
 import java.util.OptionalDouble;
+import org.bearingline.outline.Similarity;
 
 /**
  * A blind opening, such as a drawer pull.
@@ -20,5 +21,10 @@ public record Recess(Head head, Tooling tool, Target edge, double deep) implemen
   @Override
   public OptionalDouble depth() {
     return OptionalDouble.of(deep);
+  }
+
+  @Override
+  public Recess mirrored(Similarity mirror) {
+    return new Recess(head, tool, edge.mirrored(mirror), deep);
   }
 }

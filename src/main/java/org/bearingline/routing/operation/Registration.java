@@ -3,6 +3,7 @@ package org.bearingline.routing.operation;
 import java.util.List;
 import org.bearingline.outline.Path;
 import org.bearingline.outline.Point;
+import org.bearingline.outline.Similarity;
 import org.bearingline.part.Mark;
 
 /** What locates a template on face A and on face B alike. */
@@ -10,6 +11,9 @@ public sealed interface Registration {
 
   /** What to do, for the maker. */
   List<String> sentences();
+
+  /** The same on the part's mirror image. */
+  Registration mirrored(Similarity mirror);
 
   /**
    * Two holes drilled square through template and work, for pins.
@@ -23,6 +27,11 @@ public sealed interface Registration {
       centres = List.copyOf(centres);
       sentences = List.copyOf(sentences);
     }
+
+    @Override
+    public Pins mirrored(Similarity mirror) {
+      return new Pins(centres.stream().map(mirror::apply).toList(), diameter, sentences);
+    }
   }
 
   /**
@@ -35,6 +44,11 @@ public sealed interface Registration {
       lines = List.copyOf(lines);
       sentences = List.copyOf(sentences);
     }
+
+    @Override
+    public Stops mirrored(Similarity mirror) {
+      return new Stops(lines.stream().map(line -> line.transformed(mirror)).toList(), sentences);
+    }
   }
 
   /**
@@ -46,6 +60,11 @@ public sealed interface Registration {
     public Lines {
       lines = List.copyOf(lines);
       sentences = List.copyOf(sentences);
+    }
+
+    @Override
+    public Lines mirrored(Similarity mirror) {
+      return new Lines(lines.stream().map(line -> line.transformed(mirror)).toList(), sentences);
     }
   }
 }

@@ -3,6 +3,7 @@ package org.bearingline.routing.operation;
 import java.util.OptionalDouble;
 import org.bearingline.outline.Degrees;
 import org.bearingline.outline.Point;
+import org.bearingline.outline.Similarity;
 import org.bearingline.part.Contour;
 import org.bearingline.problem.Problem;
 
@@ -54,5 +55,10 @@ public record StoppedSlot(
   @Override
   public OptionalDouble depth() {
     return OptionalDouble.of(deep);
+  }
+
+  @Override
+  public StoppedSlot mirrored(Similarity mirror) {
+    return new StoppedSlot(head, tool, edge.mirrored(mirror), length, width, deep);
   }
 }

@@ -1,6 +1,7 @@
 package org.bearingline.routing.operation;
 
 import java.util.Objects;
+import org.bearingline.outline.Similarity;
 import org.bearingline.part.Contour;
 import org.bearingline.routing.Template;
 
@@ -24,5 +25,9 @@ public record Target(String of, boolean outside, Contour contour) {
 
   public static Target opening(String of, Contour contour) {
     return new Target(of, false, contour);
+  }
+
+  Target mirrored(Similarity mirror) {
+    return new Target(of, outside, contour.transformed(mirror));
   }
 }

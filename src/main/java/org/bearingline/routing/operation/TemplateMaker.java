@@ -101,7 +101,7 @@ final class TemplateMaker {
         services.stream().allMatch(service -> service.operation().face() == Face.B)
             && wishes.pair().isEmpty();
     return new PlannedTemplate(
-        template, services, guides.get(index), either, onlyB, sides(services, either, onlyB));
+        template, services, guides.get(index), either, onlyB, sides(services, either, onlyB, false));
   }
 
   private static double offset(PlateEdge edge, Routed operation) {
@@ -123,16 +123,23 @@ final class TemplateMaker {
     return new Outline(plate.outer(), openings);
   }
 
-  private static List<String> sides(
-      List<PlannedTemplate.Service> services, boolean either, boolean onlyB) {
+  /**
+   * Which side lies up on which face.
+   *
+   * @param otherHand whether for the mirror image of the part as drawn
+   */
+  static List<String> sides(
+      List<PlannedTemplate.Service> services, boolean either, boolean onlyB, boolean otherHand) {
     List<String> sentences = new ArrayList<>();
     List<String> onA = names(services, Face.A);
     List<String> onB = names(services, Face.B);
     if (!onA.isEmpty()) {
-      sentences.add("On face A, with side A up, it makes " + Sentences.list(onA) + ".");
+      String up = otherHand ? "B" : "A";
+      sentences.add("On face A, with side " + up + " up, it makes " + Sentences.list(onA) + ".");
     }
     if (!onB.isEmpty()) {
-      sentences.add("On face B, with side B up, it makes " + Sentences.list(onB) + ".");
+      String up = otherHand ? "A" : "B";
+      sentences.add("On face B, with side " + up + " up, it makes " + Sentences.list(onB) + ".");
     }
     if (!onA.isEmpty() && !onB.isEmpty()) {
       sentences.add("On each face rout only what is named for it.");

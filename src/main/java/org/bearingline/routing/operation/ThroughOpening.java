@@ -1,6 +1,7 @@
 package org.bearingline.routing.operation;
 
 import java.util.OptionalDouble;
+import org.bearingline.outline.Similarity;
 
 /**
  * An opening right through: sawn inside the line first, then routed.
@@ -25,5 +26,10 @@ public record ThroughOpening(Head head, Tooling tool, Target edge) implements Ho
   @Override
   public OptionalDouble depth() {
     return OptionalDouble.empty();
+  }
+
+  @Override
+  public ThroughOpening mirrored(Similarity mirror) {
+    return new ThroughOpening(head, tool, edge.mirrored(mirror));
   }
 }
