@@ -2,6 +2,7 @@ package org.bearingline.cutlist;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import org.bearingline.outline.Bounds;
 import org.bearingline.outline.Point;
@@ -43,20 +44,24 @@ final class BlankSizes {
   static List<Blank> ofTemplates(Ordered ordered) {
     List<Blank> blanks = new ArrayList<>();
     for (Template template : ordered.result().templates()) {
-      Bounds box = template.plate().bounds();
-      double longer = Math.max(box.width(), box.height());
-      double shorter = Math.min(box.width(), box.height());
       blanks.add(
-          new Blank(
+          plate(
               ordered.result().part().name() + ", " + template.title(),
-              Purpose.TEMPLATE,
-              longer,
-              shorter,
-              OptionalDouble.empty(),
-              ordered.templateMaterial(),
-              1,
-              true));
+              template.plate().bounds(),
+              ordered.templateMaterial()));
     }
     return blanks;
+  }
+
+  /** Likewise of a plate that serves several parts. */
+  static Blank ofPlate(SharedPlate shared) {
+    return plate(shared.name(), shared.box(), Optional.empty());
+  }
+
+  private static Blank plate(String name, Bounds box, Optional<String> material) {
+    double longer = Math.max(box.width(), box.height());
+    double shorter = Math.min(box.width(), box.height());
+    return new Blank(
+        name, Purpose.TEMPLATE, longer, shorter, OptionalDouble.empty(), material, 1, true);
   }
 }

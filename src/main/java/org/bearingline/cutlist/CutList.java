@@ -28,12 +28,18 @@ public record CutList(
 
   /** The blanks of these parts and of their templates. */
   public static CutList of(List<Ordered> ordered, Units units) {
+    return of(ordered, List.of(), units);
+  }
+
+  /** The same with plates that serve several parts. */
+  public static CutList of(List<Ordered> ordered, List<SharedPlate> shared, Units units) {
     List<Blank> parts = new ArrayList<>();
     List<Blank> templates = new ArrayList<>();
     for (Ordered one : ordered) {
       parts.add(BlankSizes.ofPart(one));
       templates.addAll(BlankSizes.ofTemplates(one));
     }
+    shared.forEach(plate -> templates.add(BlankSizes.ofPlate(plate)));
     Amount partAmount = Amount.of(parts);
     Amount templateAmount = Amount.of(templates);
     return new CutList(

@@ -24,9 +24,8 @@ final class Cards {
 
   static Card card(WorkedPart worked, Units units) {
     RoutingResult result = worked.result();
-    int quantity = worked.order().quantity();
     return new Card(
-        worked.order().name() + (quantity > 1 ? " × " + quantity : ""),
+        PlateSections.title(worked),
         result.part().about(),
         Plate.of(worked).get(0).cardPicture(units),
         table(worked, units),
@@ -53,6 +52,7 @@ final class Cards {
     if (worked.order().shape() instanceof PanelDesign panel) {
       sections.add(PanelSection.words(panel, units));
     }
+    sections.addAll(PlateSections.of(worked));
     boolean isRouted = whole.isPresent() || !result.templates().isEmpty();
     if (whole.isPresent()) {
       sections.addAll(whole.get().sections());

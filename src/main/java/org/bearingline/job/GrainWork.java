@@ -49,11 +49,11 @@ record GrainWork(Optional<FeedPlan> plan, List<GrainReading> blind, List<ShortGr
   /** An edge, from which side the router comes, and whether the cut goes right through. */
   private record Cut(GrainEdge edge, Approach approach, boolean through) {}
 
-  /** Of a part that names no operations: all seen from face A. */
-  static Optional<GrainWork> of(Part part, Station station, Grain grain, Units units) {
+  /** Of a part that names no operations, as the outer edge is met with that face up. */
+  static Optional<GrainWork> of(Part part, Station station, Face face, Grain grain, Units units) {
     List<Cut> cuts = new ArrayList<>();
-    Approach open = new Approach(station, Face.A);
-    Approach blind = new Approach(station, station == Station.TABLE ? Face.B : Face.A);
+    Approach open = new Approach(station, face);
+    Approach blind = new Approach(station, station == Station.TABLE ? face.other() : face);
     cuts.add(new Cut(new GrainEdge(Template.OUTSIDE_EDGE, part.contour()), open, true));
     for (Cavity cavity : part.cavities()) {
       boolean through = cavity.kind() == Cavity.Kind.THROUGH;

@@ -16,20 +16,28 @@ import org.bearingline.length.Units;
 final class JobCard {
 
   private final JobCuts cuts;
+  private final List<String> families;
   private final Units units;
 
-  private JobCard(JobCuts cuts, Units units) {
+  private JobCard(JobCuts cuts, List<String> families, Units units) {
     this.cuts = cuts;
+    this.families = List.copyOf(families);
     this.units = units;
   }
 
-  static Card card(JobCuts cuts, Units units, Paper paper) {
-    return new JobCard(cuts, units).card(paper);
+  /**
+   * @param families what is said of parts that share a curve
+   */
+  static Card card(JobCuts cuts, List<String> families, Units units, Paper paper) {
+    return new JobCard(cuts, families, units).card(paper);
   }
 
   private Card card(Paper paper) {
     List<Card.Section> sections = new ArrayList<>();
     sections.add(Card.Section.of("Amounts", cuts.list().sentences()));
+    if (!families.isEmpty()) {
+      sections.add(Card.Section.of("Parts that share a curve", families));
+    }
     List<String> said = new ArrayList<>(cuts.notes());
     cuts.packing().ifPresent(packing -> said.addAll(0, packing.sentences()));
     if (!said.isEmpty()) {

@@ -11,6 +11,7 @@ import org.bearingline.cutlist.Ordered;
 import org.bearingline.cutlist.Packing;
 import org.bearingline.cutlist.PackingResult;
 import org.bearingline.cutlist.Purpose;
+import org.bearingline.cutlist.SharedPlate;
 import org.bearingline.length.Units;
 import org.bearingline.problem.Problem;
 import org.bearingline.wood.Species;
@@ -31,8 +32,10 @@ record JobCuts(String name, CutList list, Optional<PackingResult> packing, List<
    *
    * @throws Problem where the offcuts listed do not hold every blank
    */
-  static JobCuts of(List<WorkedPart> worked, JobFile job, Units units) {
-    CutList list = CutList.of(worked.stream().map(JobCuts::ordered).toList(), units);
+  static JobCuts of(WorkedJob work, JobFile job) {
+    Units units = work.units();
+    CutList list =
+        CutList.of(work.parts().stream().map(JobCuts::ordered).toList(), shared(work), units);
     OffcutFile offcuts = OffcutFile.read(job);
     List<String> notes = new ArrayList<>();
     List<Blank> blanks = new ArrayList<>();
@@ -69,12 +72,22 @@ record JobCuts(String name, CutList list, Optional<PackingResult> packing, List<
     return sentence.endsWith(".") ? sentence.substring(0, sentence.length() - 1) : sentence;
   }
 
+  /** The plates that serve several parts. */
+  private static List<SharedPlate> shared(WorkedJob work) {
+    List<SharedPlate> plates = new ArrayList<>();
+    JobFamilies found = work.families();
+    for (int i = 0; found.made() && i < found.families().size(); i++) {
+      plates.add(new SharedPlate(JobFamilies.name(i), found.families().get(i).plate().bounds()));
+    }
+    return plates;
+  }
+
   private static Ordered ordered(WorkedPart worked) {
     StockWishes stock = worked.order().stock();
     boolean sheet =
         stock.species().stream().flatMap(JobCuts::known).anyMatch(species -> !species.solid());
     return new Ordered(
-        worked.result(),
+        worked.result().withTemplates(JobFamilies.ownPlates(worked)),
         worked.order().quantity(),
         stock.grain().degrees().orElse(0),
         stock.grain().degrees().isPresent() && !sheet,

@@ -48,6 +48,7 @@ record JobFile(
           "template-thickness",
           "parts",
           "panels",
+          "families",
           "offcuts",
           "sawing");
 
@@ -74,6 +75,7 @@ record JobFile(
           "operations",
           "pair",
           "register",
+          "template",
           "grain",
           "template-thickness");
 
@@ -129,17 +131,53 @@ record JobFile(
         throw item.field("name")
             .problem("job-card.pdf is the card of the whole job; give the part another name");
       }
+      if (entry.name().matches("family-[0-9]+")) {
+        throw item.field("name")
+            .problem(
+                entry.name() + " names the files of a shared template; give the part another name");
+      }
       if (!names.add(entry.name())) {
         throw item.field("name")
             .problem("a part “" + entry.name() + "” stands above; give each its own name");
       }
       parts.add(entry);
     }
+    for (Entry entry : parts) {
+      Optional<String> other =
+          entry.operations().faces().pair().map(pair -> OtherPiece.name(entry.name(), pair));
+      if (other.isPresent() && names.contains(other.get())) {
+        throw entry
+            .node()
+            .field("pair")
+            .problem(
+                other.get()
+                    + " names the files of the pair's other piece, and a part has that name; give"
+                    + " the part another name");
+      }
+    }
     if (parts.isEmpty()) {
       throw top.field("parts").problem("the job has no parts; list at least one");
     }
     return new JobFile(
         top.optional("job").map(YamlNode::text).orElse("job"), general, parts, top, units);
+  }
+
+  /** Where one template for parts that share a curve is asked for. */
+  Optional<YamlNode> sharedTemplates() {
+    return top.optional("families").filter(JobFile::isYes);
+  }
+
+  private static boolean isYes(YamlNode node) {
+    return switch (node.text()) {
+      case "yes", "true" -> true;
+      case "no", "false" -> false;
+      default ->
+          throw node.problem(
+              "“"
+                  + node.text()
+                  + "” is no answer here; write yes for one template where parts share a curve, or"
+                  + " no");
+    };
   }
 
   private static StockWishes stock(YamlNode node, StockWishes usual, Optional<Units> units) {

@@ -36,6 +36,7 @@ public final class JobInHand {
   private final JobFields fields;
   private final Map<String, Worked> worked = new HashMap<>();
   private Source.Asked whole;
+  private Optional<WorkedJob> together;
   private HeldFiles layout;
 
   private JobInHand(WrittenFile file, JobFile job, JobFields fields) {
@@ -126,11 +127,17 @@ public final class JobInHand {
     ProblemView problem = null;
     for (Map.Entry<String, Boolean> part : names().entrySet()) {
       try {
-        WorkedPart found = told(part.getKey(), () -> worked(part.getKey()).part);
-        List<String> names = PartFiles.all(found).stream().map(PartFiles.PartFile::name).toList();
-        files.addAll(names);
-        made.add(found);
+        made.add(told(part.getKey(), () -> worked(part.getKey()).part));
+        WorkedPart found = told(part.getKey(), () -> together(part.getKey()));
+        List<String> names = new ArrayList<>(PartFiles.names(found));
         words.addAll(LayoutWords.lines(found, names));
+        Optional<WorkedPart> other = told(part.getKey(), () -> OtherPiece.of(found));
+        if (other.isPresent()) {
+          List<String> more = PartFiles.names(other.get());
+          words.addAll(LayoutWords.otherPiece(other.get(), more));
+          names.addAll(more);
+        }
+        files.addAll(names);
         lines.add(
             new JobView.PartLine(
                 part.getKey(),
@@ -153,7 +160,15 @@ public final class JobInHand {
     }
     if (problem == null) {
       try {
-        words.addAll(told(null, () -> LayoutJob.cutWords(made, job, NOTHING)));
+        WorkedJob work = told(null, () -> WorkedJob.of(made, Optional.of(job), NOTHING));
+        List<String> shared =
+            FamilyFiles.all(work).stream()
+                .flatMap(List::stream)
+                .map(PartFiles.PartFile::name)
+                .toList();
+        files.addAll(shared);
+        words.addAll(JobFamilyWords.lines(work.families(), shared, work.units()));
+        words.addAll(told(null, () -> LayoutJob.cutWords(work, job)));
         files.addAll(List.of(LayoutJob.CARD, LayoutJob.REPORT));
       } catch (Refused refused) {
         problem = refused.view();
@@ -172,9 +187,10 @@ public final class JobInHand {
     return told(
         part,
         () -> {
-          WorkedPart found = worked(part).part;
+          WorkedPart found = together(part);
           HeldFiles held = new HeldFiles();
           found.order().placed(() -> PartFiles.writeAll(found, held));
+          OtherPiece.of(found).ifPresent(other -> PartFiles.writeAll(other, held));
           return held.contents();
         });
   }
@@ -183,7 +199,7 @@ public final class JobInHand {
   public synchronized Optional<byte[]> file(String name) {
     for (String part : names().keySet()) {
       if (name.startsWith(part)) {
-        WorkedPart found = told(part, () -> worked(part).part);
+        WorkedPart found = told(part, () -> together(part));
         for (PartFiles.PartFile one : PartFiles.all(found)) {
           if (one.name().equals(name)) {
             return Optional.of(told(part, () -> found.order().placed(() -> one.content().get())));
@@ -241,6 +257,32 @@ public final class JobInHand {
       worked.put(part, known);
     }
     return known;
+  }
+
+  /** A part with its edge from a shared template, where the job makes one for it. */
+  private WorkedPart together(String part) {
+    if (job.sharedTemplates().isEmpty()) {
+      return worked(part).part;
+    }
+    if (together == null) {
+      together = workedTogether();
+    }
+    return together.stream()
+        .flatMap(work -> work.parts().stream())
+        .filter(one -> one.order().name().equals(part))
+        .findFirst()
+        .orElseGet(() -> worked(part).part);
+  }
+
+  /** Empty where a part cannot be worked out, or none can share. */
+  private Optional<WorkedJob> workedTogether() {
+    try {
+      List<WorkedPart> alone = names().keySet().stream().map(name -> worked(name).part).toList();
+      return Optional.of(WorkedJob.of(alone, Optional.of(job), NOTHING));
+    } catch (Problem told) {
+      // Told with the part that has it, or with the whole.
+      return Optional.empty();
+    }
   }
 
   private Ordered ordered(String part) {

@@ -39,33 +39,52 @@ public final class LayoutJob {
   static List<String> write(Source.Asked asked, Wishes wishes, FileSink folder) {
     List<String> lines = new ArrayList<>();
     List<Report.Part> parts = new ArrayList<>();
-    List<WorkedPart> all = new ArrayList<>();
-    for (PartOrder order : asked.orders()) {
-      WorkedPart worked = order.placed(() -> WorkedPart.of(order));
-      all.add(worked);
-      List<String> files = order.placed(() -> PartFiles.writeAll(worked, folder));
-      parts.add(
-          Reports.part(worked.result(), order.quantity(), files).with(WorkReports.of(worked)));
-      lines.addAll(LayoutWords.lines(worked, files));
+    WorkedJob work = WorkedJob.of(asked, wishes);
+    for (WorkedPart worked : work.parts()) {
+      parts.add(part(worked, folder, lines));
     }
-    Optional<JobCuts> cuts = asked.job().map(job -> cuts(all, job, wishes, folder, lines));
-    folder.write(REPORT, ReportWriter.write(new Report(parts, cuts.map(CutReports::of))));
+    List<List<String>> shared = FamilyFiles.writeAll(work, folder);
+    lines.addAll(
+        JobFamilyWords.lines(
+            work.families(), shared.stream().flatMap(List::stream).toList(), work.units()));
+    Optional<JobCuts> cuts = asked.job().map(job -> cuts(work, job, wishes, folder, lines));
+    folder.write(
+        REPORT,
+        ReportWriter.write(
+            new Report(
+                parts,
+                asked.job().map(job -> FamilyReports.of(work.families(), shared)),
+                cuts.map(CutReports::of))));
     return lines;
   }
 
   /** What is said of the cut list alone. */
-  static List<String> cutWords(List<WorkedPart> all, JobFile job, Wishes wishes) {
-    Units units = Settings.units(wishes.over(job.general()));
-    return CutWords.lines(JobCuts.of(all, job, units), CARD, units);
+  static List<String> cutWords(WorkedJob work, JobFile job) {
+    return CutWords.lines(JobCuts.of(work, job), CARD, work.units());
+  }
+
+  /** Writes one part, and the other piece of its pair. */
+  private static Report.Part part(WorkedPart worked, FileSink folder, List<String> lines) {
+    PartOrder order = worked.order();
+    List<String> files = order.placed(() -> PartFiles.writeAll(worked, folder));
+    lines.addAll(LayoutWords.lines(worked, files));
+    Optional<WorkedPart> other = order.placed(() -> OtherPiece.of(worked));
+    List<String> more =
+        other.map(piece -> order.placed(() -> PartFiles.writeAll(piece, folder))).orElse(List.of());
+    other.ifPresent(piece -> lines.addAll(LayoutWords.otherPiece(piece, more)));
+    return Reports.part(worked.result(), order.quantity(), files)
+        .with(WorkReports.of(worked, other, more));
   }
 
   private static JobCuts cuts(
-      List<WorkedPart> all, JobFile job, Wishes wishes, FileSink folder, List<String> lines) {
+      WorkedJob work, JobFile job, Wishes wishes, FileSink folder, List<String> lines) {
     Wishes whole = wishes.over(job.general());
-    Units units = Settings.units(whole);
-    JobCuts cuts = JobCuts.of(all, job, units);
+    Units units = work.units();
+    JobCuts cuts = JobCuts.of(work, job);
+    List<String> families = JobFamilyWords.sentences(work.families(), units);
     folder.write(
-        CARD, CardPdf.write(JobCard.card(cuts, units, Settings.paper(whole).paper()), units));
+        CARD,
+        CardPdf.write(JobCard.card(cuts, families, units, Settings.paper(whole).paper()), units));
     lines.addAll(CutWords.lines(cuts, CARD, units));
     return cuts;
   }

@@ -40,8 +40,25 @@ final class LayoutWords {
                         + line.bridged().size()
                         + (line.bridged().size() == 1 ? " hollow" : " hollows")
                         + " that its blade cannot follow."));
+    lines.addAll(way(worked));
     lines.add("  " + String.join(", ", files));
     return lines;
+  }
+
+  private static List<String> way(WorkedPart worked) {
+    if (worked.way() instanceof PlateWay.Half) {
+      return List.of("  half a template, turned over on the centre line for the other half");
+    }
+    return worked.way() instanceof PlateWay.Shared shared
+        ? List.of("  its edge comes from " + shared.name())
+        : List.of();
+  }
+
+  /** The other piece of a pair, whose template has been told of. */
+  static List<String> otherPiece(WorkedPart piece, List<String> files) {
+    return List.of(
+        PlateSections.title(piece) + ": from the same template with its side B up on face A",
+        "  " + String.join(", ", files));
   }
 
   /** How true the template is, never better than what a millimetre's thousandth says. */

@@ -22,6 +22,7 @@ import org.bearingline.yaml.YamlNode;
  * @param list the operations as written; empty where the part's own edge and cavities are meant
  * @param faces pair and registration
  * @param register where the registration is written
+ * @param half where half a template is asked for
  * @param units of a bare length; empty to refuse one
  * @param grooves for the panels that the part holds
  */
@@ -29,6 +30,7 @@ record OperationFile(
     Optional<YamlNode> list,
     FaceWishes faces,
     Optional<YamlNode> register,
+    Optional<YamlNode> half,
     Optional<Units> units,
     List<EdgeGroove> grooves) {
 
@@ -39,7 +41,12 @@ record OperationFile(
   /** A part that says nothing. */
   static final OperationFile NONE =
       new OperationFile(
-          Optional.empty(), FaceWishes.NONE, Optional.empty(), Optional.empty(), List.of());
+          Optional.empty(),
+          FaceWishes.NONE,
+          Optional.empty(),
+          Optional.empty(),
+          Optional.empty(),
+          List.of());
 
   /** Reads a part's fields; the operations themselves wait until its shape is known. */
   static OperationFile in(YamlNode part, Optional<Units> units) {
@@ -49,8 +56,23 @@ record OperationFile(
         new FaceWishes(
             part.optional("pair").map(OperationFile::pair), register.map(OperationFile::register)),
         register,
+        part.optional("template").filter(OperationFile::isHalf),
         units,
         List.of());
+  }
+
+  private static boolean isHalf(YamlNode node) {
+    return switch (node.text()) {
+      case "half" -> true;
+      case "whole" -> false;
+      default ->
+          throw node.problem(
+              "“"
+                  + node.text()
+                  + "” is no kind of template"
+                  + NearestName.hint(List.of("whole", "half"), node.text())
+                  + "; write whole or half");
+    };
   }
 
   private static FaceWishes.Pair pair(YamlNode node) {
@@ -135,7 +157,7 @@ record OperationFile(
 
   /** The same part with these grooves for panels. */
   OperationFile with(List<EdgeGroove> others) {
-    return new OperationFile(list, faces, register, units, others);
+    return new OperationFile(list, faces, register, half, units, others);
   }
 
   private List<Operation> written(Part part, Design shape, OperationTools tools) {

@@ -73,21 +73,27 @@ final class PartDrawing {
     this.stations = plate.stations();
   }
 
-  /** Every layer but the words, with the plate's edge where there is one. */
-  static List<Layer> layers(Plate plate, double enlargement) {
+  /**
+   * Every layer but the words.
+   *
+   * @param withPlate whether the plate's own edge is drawn, where there is one
+   */
+  static List<Layer> layers(Plate plate, double enlargement, boolean withPlate) {
     PartDrawing drawing = new PartDrawing(plate);
     drawing.part();
     drawing.beside.grooves().forEach(item -> drawing.add(LayerName.GROOVE, item));
-    plate.template().ifPresent(template -> drawing.along(template, enlargement));
+    plate.template().ifPresent(template -> drawing.along(template, enlargement, withPlate));
     drawing.marks();
     return drawing.layers();
   }
 
-  private void along(Template template, double enlargement) {
+  private void along(Template template, double enlargement, boolean withPlate) {
     leftovers();
     roughLine();
     cutterCentre();
-    outline(LayerName.TEMPLATE, template.plate());
+    if (withPlate) {
+      outline(LayerName.TEMPLATE, template.plate());
+    }
     feed(enlargement);
   }
 

@@ -18,7 +18,7 @@ import org.bearingline.length.Units;
 final class PartFiles {
 
   /** Wide enough for a screen and for the card's reader, quick to make. */
-  private static final int PREVIEW_WIDTH = 1600;
+  static final int PREVIEW_WIDTH = 1600;
 
   private PartFiles() {}
 
@@ -33,6 +33,11 @@ final class PartFiles {
   /** Writes every file of the part; returns their names. */
   static List<String> writeAll(WorkedPart worked, FileSink folder) {
     return write(all(worked), folder);
+  }
+
+  /** The names of every file of the part. */
+  static List<String> names(WorkedPart worked) {
+    return all(worked).stream().map(PartFile::name).toList();
   }
 
   /** Every file of the part, to be made. */
@@ -50,7 +55,9 @@ final class PartFiles {
           new PartFile(
               plate.fileName(".png"),
               () -> PngWriter.write(plate.picture(units), units, PREVIEW_WIDTH)));
-      files.add(sheets(worked, plate));
+      if (plate.isMadeHere()) {
+        files.add(sheets(worked, plate));
+      }
     }
     files.add(
         new PartFile(
@@ -63,7 +70,9 @@ final class PartFiles {
   static List<String> writeSheets(WorkedPart worked, FileSink folder) {
     List<PartFile> files = new ArrayList<>();
     for (Plate plate : Plate.of(worked)) {
-      files.add(sheets(worked, plate));
+      if (plate.isMadeHere()) {
+        files.add(sheets(worked, plate));
+      }
     }
     return write(files, folder);
   }
@@ -89,7 +98,7 @@ final class PartFiles {
   }
 
   /** Makes the files side by side and writes them in their order. */
-  private static List<String> write(List<PartFile> files, FileSink folder) {
+  static List<String> write(List<PartFile> files, FileSink folder) {
     List<byte[]> contents =
         files.parallelStream().map(file -> file.content().get()).collect(Collectors.toList());
     List<String> names = new ArrayList<>();

@@ -47,6 +47,11 @@ record PartOrder(
     return new PartOrder(name, quantity, other, wishes, operations, stock, places);
   }
 
+  /** The other piece of a pair: half of all, with a name and grain of its own. */
+  PartOrder otherPiece(String otherName, StockWishes otherStock) {
+    return new PartOrder(otherName, quantity / 2, shape, wishes, operations, otherStock, places);
+  }
+
   /** Does some work on this part; what is wrong is told where it was written. */
   <T> T placed(Supplier<T> work) {
     try {

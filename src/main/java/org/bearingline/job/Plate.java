@@ -21,6 +21,7 @@ import org.bearingline.outline.offset.Morphology;
 import org.bearingline.routing.RoutingResult;
 import org.bearingline.routing.Station;
 import org.bearingline.routing.Template;
+import org.bearingline.routing.family.HalfTemplate;
 
 /**
  * One plate to make for a part, with the drawings of it.
@@ -65,7 +66,38 @@ record Plate(
   }
 
   private static Plate plain(WorkedPart worked, Optional<Template> template) {
-    return new Plate(worked, template, worked.result(), PlateMarks.NONE, Optional.empty());
+    return new Plate(worked, template, worked.result(), PlateMarks.NONE, Optional.empty())
+        .registered();
+  }
+
+  /** With the lines of half a template, where it is one. */
+  Plate registered() {
+    return half()
+        .map(
+            half ->
+                new Plate(
+                    worked,
+                    template,
+                    result,
+                    marks.and(RegistrationMarks.of(half.registration())),
+                    mirror))
+        .orElse(this);
+  }
+
+  private Optional<HalfTemplate> half() {
+    return worked.way() instanceof PlateWay.Half way && isForEdge()
+        ? Optional.of(way.half())
+        : Optional.empty();
+  }
+
+  private boolean isForEdge() {
+    return serves().contains(Template.OUTSIDE_EDGE);
+  }
+
+  /** Whether it is made from this part's drawing, not from that of another. */
+  boolean isMadeHere() {
+    return !(worked.way() instanceof PlateWay.TurnedOver)
+        && !(worked.way() instanceof PlateWay.Shared && isForEdge());
   }
 
   /** Names of the edges that the plate shapes. */
@@ -98,13 +130,14 @@ record Plate(
   }
 
   Drawing fullSize(Units units) {
-    return new Drawing(title(), PartLabels.with(this, units, layers(1), 1));
+    List<Layer> layers = PartDrawing.layers(this, 1, isMadeHere());
+    return new Drawing(title(), PartLabels.with(this, units, layers, 1));
   }
 
   /** For a laser or a machine: the template's line moved into the waste by half the kerf. */
   Drawing forMachine(Units units) {
     double kerf = Settings.kerf(worked.order().wishes());
-    if (kerf == 0 || template.isEmpty()) {
+    if (kerf == 0 || template.isEmpty() || !isMadeHere()) {
       return fullSize(units);
     }
     List<Layer> layers = new ArrayList<>();
@@ -123,7 +156,16 @@ record Plate(
     return PartDrawing.layer(LayerName.TEMPLATE, items);
   }
 
+  /** Full size, for the sheets that are glued to the plate. */
   Drawing forPaper(Units units) {
+    return half().map(this::halved).orElse(this).sheets(units);
+  }
+
+  private Plate halved(HalfTemplate half) {
+    return new Plate(worked, template, HalfOnPaper.of(result, half), marks, mirror);
+  }
+
+  private Drawing sheets(Units units) {
     List<Layer> layers =
         PartLabels.with(
             this,
@@ -166,7 +208,9 @@ record Plate(
         FeedWords.legend(stations()));
   }
 
+  /** A shared plate is so much longer than some parts that they would not be seen beside it. */
   private List<Layer> layers(double enlargement) {
-    return PartDrawing.layers(this, enlargement);
+    boolean shared = worked.way() instanceof PlateWay.Shared && isForEdge();
+    return PartDrawing.layers(this, enlargement, !shared);
   }
 }

@@ -61,6 +61,15 @@ record PlateMarks(List<Item> grooves, String grooveTitle, List<Item> marks, List
     return gathering.marks();
   }
 
+  /** These marks and more. */
+  PlateMarks and(PlateMarks more) {
+    List<Item> allMarks = new ArrayList<>(marks);
+    allMarks.addAll(more.marks);
+    List<Said> allWords = new ArrayList<>(words);
+    allWords.addAll(more.words);
+    return new PlateMarks(grooves, grooveTitle, allMarks, allWords);
+  }
+
   private static final class Gathering {
     private final Units units;
     private final List<Item> grooves = new ArrayList<>();

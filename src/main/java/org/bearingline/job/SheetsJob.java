@@ -14,11 +14,17 @@ public final class SheetsJob {
   public static List<String> run(String source, Wishes wishes, Path into) {
     List<String> lines = new ArrayList<>();
     try (StagingFolder folder = StagingFolder.into(into)) {
-      for (PartOrder order : Source.orders(source, wishes)) {
-        WorkedPart worked = order.placed(() -> WorkedPart.of(order));
+      WorkedJob work = WorkedJob.of(Source.asked(source, wishes), wishes);
+      for (WorkedPart worked : work.parts()) {
+        PartOrder order = worked.order();
         List<String> files = order.placed(() -> PartFiles.writeSheets(worked, folder));
-        lines.add(order.name() + ": " + String.join(", ", files));
+        lines.add(
+            order.name()
+                + ": "
+                + (files.isEmpty() ? "from a shared template" : String.join(", ", files)));
       }
+      FamilyFiles.writeSheets(work, folder)
+          .forEach(files -> lines.add("shared template: " + String.join(", ", files)));
       folder.commit();
     }
     lines.add("written to " + into);

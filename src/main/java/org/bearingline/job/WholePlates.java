@@ -59,11 +59,12 @@ final class WholePlates {
     Optional<Similarity> mirror =
         planned.filter(PlannedTemplate::mirroredPrint).map(template -> plan.faces().seenFromB());
     return new Plate(
-        worked,
-        planned.map(PlannedTemplate::template),
-        result,
-        PlateMarks.of(whole, here, holes, units),
-        mirror);
+            worked,
+            planned.map(PlannedTemplate::template),
+            result,
+            PlateMarks.of(whole, here, holes, units),
+            mirror)
+        .registered();
   }
 
   /** Holes that no plate covers. */

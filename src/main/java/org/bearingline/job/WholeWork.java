@@ -39,6 +39,11 @@ record WholeWork(
     return new WholeWork(plan, order, worked, Precedence.reasons(all));
   }
 
+  /** The same with its templates made another way. */
+  WholeWork with(OperationPlan other) {
+    return new WholeWork(other, order, operations, reasons);
+  }
+
   private static PlannedOperation named(OperationPlan plan, String name) {
     return plan.operations().stream()
         .filter(planned -> planned.operation().name().equals(name))

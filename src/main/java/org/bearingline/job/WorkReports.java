@@ -7,11 +7,14 @@ import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import org.bearingline.export.report.Report;
 import org.bearingline.export.report.Work;
+import org.bearingline.part.Mark;
+import org.bearingline.routing.family.HalfTemplate;
 import org.bearingline.routing.grain.BackingBlock;
 import org.bearingline.routing.grain.FeedPlan;
 import org.bearingline.routing.grain.GrainClass;
 import org.bearingline.routing.grain.GrainShares;
 import org.bearingline.routing.grain.ShortGrain;
+import org.bearingline.routing.operation.Face;
 import org.bearingline.routing.operation.PlannedTemplate;
 import org.bearingline.routing.operation.Tooling;
 import org.bearingline.routing.setup.GrooveSetup;
@@ -23,7 +26,10 @@ final class WorkReports {
 
   private WorkReports() {}
 
-  static Work of(WorkedPart worked) {
+  /**
+   * @param other the other piece of its pair, and its files
+   */
+  static Work of(WorkedPart worked, Optional<WorkedPart> other, List<String> files) {
     Optional<WholeWork> whole = worked.whole();
     List<Work.Operation> operations = new ArrayList<>();
     List<Work.Template> templates = new ArrayList<>();
@@ -36,12 +42,48 @@ final class WorkReports {
         operations,
         templates,
         whole.map(work -> work.plan().faces().sentences()).orElse(List.of()),
-        worked
-            .grain()
-            .map(grain -> grain(grain, worked.order().stock().grain().degrees().getAsDouble())),
+        grain(worked),
         worked.order().shape() instanceof PanelDesign design
             ? Optional.of(PanelReports.of(design.panel()))
-            : Optional.empty());
+            : Optional.empty(),
+        plate(worked),
+        other.map(piece -> otherPiece(worked, piece, files)));
+  }
+
+  private static Optional<Work.Grain> grain(WorkedPart worked) {
+    return worked
+        .grain()
+        .map(grain -> grain(grain, worked.order().stock().grain().degrees().getAsDouble()));
+  }
+
+  private static Optional<Work.Plate> plate(WorkedPart worked) {
+    if (worked.way() instanceof PlateWay.Half way) {
+      HalfTemplate half = way.half();
+      return Optional.of(
+          new Work.Plate(
+              "half",
+              worked.order().name(),
+              Optional.of(half.plate().bounds()),
+              List.of(half.axisFrom(), half.axisTo()),
+              OptionalDouble.of(half.pastCentre())));
+    }
+    return worked.way() instanceof PlateWay.Shared shared
+        ? Optional.of(
+            new Work.Plate(
+                "shared", shared.name(), Optional.empty(), List.of(), OptionalDouble.empty()))
+        : Optional.empty();
+  }
+
+  private static Work.OtherPiece otherPiece(
+      WorkedPart drawn, WorkedPart piece, List<String> files) {
+    Mark.CentreLine axis = drawn.plan().orElseThrow().faces().axis();
+    return new Work.OtherPiece(
+        piece.hand().orElseThrow(),
+        piece.order().name(),
+        List.of(axis.from(), axis.to()),
+        Face.B.name(),
+        grain(piece),
+        files);
   }
 
   private static Work.Operation operation(WorkedOperation one) {

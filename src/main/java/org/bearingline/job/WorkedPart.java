@@ -10,12 +10,15 @@ import org.bearingline.length.Units;
 import org.bearingline.part.Part;
 import org.bearingline.problem.Place;
 import org.bearingline.problem.Problem;
+import org.bearingline.routing.FeedArrow;
 import org.bearingline.routing.LargestCutter;
 import org.bearingline.routing.Passes;
 import org.bearingline.routing.Routing;
 import org.bearingline.routing.RoutingResult;
 import org.bearingline.routing.RoutingSettings;
 import org.bearingline.routing.Station;
+import org.bearingline.routing.operation.Face;
+import org.bearingline.routing.operation.FaceWishes;
 import org.bearingline.routing.operation.Handling;
 import org.bearingline.routing.operation.Operation;
 import org.bearingline.routing.operation.OperationPlan;
@@ -30,23 +33,57 @@ import org.bearingline.routing.operation.UsualOperations;
  * @param kit whose tools were looked at
  * @param grain how its edges meet the fibres; empty for sheet stock
  * @param whole its operations; empty where it names none
+ * @param way where the plate of its outer edge comes from
  */
 record WorkedPart(
     PartOrder order,
     RoutingResult result,
     Kit kit,
     Optional<GrainWork> grain,
-    Optional<WholeWork> whole) {
+    Optional<WholeWork> whole,
+    PlateWay way) {
 
   /** The plan of its operations; empty where it names none. */
   Optional<OperationPlan> plan() {
     return whole.map(WholeWork::plan);
   }
 
+  /** Left or right, where it is one piece of a pair that are not the same. */
+  Optional<String> hand() {
+    if (way instanceof PlateWay.TurnedOver other) {
+      return Optional.of(other.hand());
+    }
+    return order
+        .operations()
+        .faces()
+        .pair()
+        .filter(pair -> plan().isPresent() && !plan().get().faces().symmetrical())
+        .map(FaceWishes.Pair::drawn);
+  }
+
+  /** The same, its edge from another plate. */
+  WorkedPart by(PlateWay other) {
+    return new WorkedPart(order, result, kit, grain, whole, other);
+  }
+
+  /** A part without operations worked with its face B up: feed and grain are those of that face. */
+  WorkedPart fromFaceB() {
+    List<FeedArrow> feed = result.feed().stream().map(FeedArrow::reversed).toList();
+    Optional<GrainWork> seen =
+        GrainWork.of(
+            result.part(),
+            result.settings().station(),
+            Face.B,
+            order.stock().grain(),
+            Settings.units(order.wishes()));
+    return new WorkedPart(order, result.withFeed(feed), kit, seen, whole, way);
+  }
+
   static WorkedPart of(PartOrder order) {
     Kit kit = new KitOnDemand(order.wishes()).get();
     Part part = order.shape().part().named(order.name());
-    return order.operations().isWritten() ? whole(order, part, kit) : plain(order, part, kit);
+    return HalfPlate.asked(
+        order.operations().isWritten() ? whole(order, part, kit) : plain(order, part, kit));
   }
 
   private static WorkedPart plain(PartOrder order, Part part, Kit kit) {
@@ -65,8 +102,10 @@ record WorkedPart(
         order,
         result,
         kit,
-        GrainWork.of(part, settings.station(), order.stock().grain(), Settings.units(wishes)),
-        Optional.empty());
+        GrainWork.of(
+            part, settings.station(), Face.A, order.stock().grain(), Settings.units(wishes)),
+        Optional.empty(),
+        PlateWay.OWN);
   }
 
   /** Passes by the maker's own limit, refused where his bit or template does not allow them. */
@@ -108,7 +147,8 @@ record WorkedPart(
         result,
         kit,
         GrainWork.of(finished, operations, order.stock().grain(), units),
-        Optional.of(whole));
+        Optional.of(whole),
+        PlateWay.OWN);
   }
 
   private static OperationPlan planned(

@@ -45,19 +45,25 @@ public record RoutingResult(
 
   /** The same with other arrows. */
   public RoutingResult withFeed(List<FeedArrow> arrows) {
-    return with(passes, arrows);
+    return with(templates, passes, arrows);
   }
 
   /** The same in other passes. */
   public RoutingResult withPasses(Passes others) {
-    return with(Optional.of(others), feed);
+    return with(templates, Optional.of(others), feed);
   }
 
-  private RoutingResult with(Optional<Passes> depths, List<FeedArrow> arrows) {
+  /** The same with other plates. */
+  public RoutingResult withTemplates(List<Template> others) {
+    return with(others, passes, feed);
+  }
+
+  private RoutingResult with(
+      List<Template> plates, Optional<Passes> depths, List<FeedArrow> arrows) {
     return new RoutingResult(
         part,
         settings,
-        templates,
+        plates,
         cutterCentre,
         reach,
         largestCutter,

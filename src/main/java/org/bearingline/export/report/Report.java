@@ -13,9 +13,10 @@ import org.bearingline.outline.Point;
  * origin. What does not apply to a part is empty, and null in the file.
  *
  * @param parts in the order of the job
+ * @param families parts of a job that share a curve; empty for a single shape
  * @param cuts what a job is sawn out of; empty for a single shape
  */
-public record Report(List<Part> parts, Optional<CutReport> cuts) {
+public record Report(List<Part> parts, Optional<FamilyReport> families, Optional<CutReport> cuts) {
 
   public Report {
     parts = List.copyOf(parts);
@@ -23,7 +24,7 @@ public record Report(List<Part> parts, Optional<CutReport> cuts) {
 
   /** Of parts without a job. */
   public Report(List<Part> parts) {
-    this(parts, Optional.empty());
+    this(parts, Optional.empty(), Optional.empty());
   }
 
   /**

@@ -27,6 +27,9 @@ public final class ReportWriter {
       json.enable(JsonGenerator.Feature.WRITE_BIGDECIMAL_AS_PLAIN);
       json.writeStartObject();
       new Fields(json).list("parts", report.parts(), part -> new PartFields(json).write(part));
+      if (report.families().isPresent()) {
+        new FamilyFields(json).write(report.families().get());
+      }
       if (report.cuts().isPresent()) {
         new CutFields(json).write(report.cuts().get());
       }

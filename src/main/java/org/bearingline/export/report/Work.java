@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
+import org.bearingline.outline.Bounds;
 import org.bearingline.outline.Point;
 
 /**
@@ -15,13 +16,17 @@ import org.bearingline.outline.Point;
  * @param faces sentences on registration and hands
  * @param grain empty for sheet stock
  * @param panel how it sits in its frame; empty, and no field at all, for any other part
+ * @param plate what its edge's template is, where it is no whole one of its own
+ * @param otherPiece the piece of a pair that is not drawn
  */
 public record Work(
     List<Operation> operations,
     List<Template> templates,
     List<String> faces,
     Optional<Grain> grain,
-    Optional<PanelReport> panel) {
+    Optional<PanelReport> panel,
+    Optional<Plate> plate,
+    Optional<OtherPiece> otherPiece) {
 
   public Work {
     operations = List.copyOf(operations);
@@ -82,6 +87,51 @@ public record Work(
 
     public Template {
       makes = List.copyOf(makes);
+    }
+  }
+
+  /**
+   * The template of the edge.
+   *
+   * @param kind {@code half}, or {@code shared} with other parts
+   * @param name of the files it is in
+   * @param size box round half a template; empty for a shared one, which the families tell
+   * @param centreLine of half a template, two points
+   * @param pastCentre mm that half a template goes on past it
+   */
+  public record Plate(
+      String kind,
+      String name,
+      Optional<Bounds> size,
+      List<Point> centreLine,
+      OptionalDouble pastCentre) {
+
+    public Plate {
+      centreLine = List.copyOf(centreLine);
+    }
+  }
+
+  /**
+   * The other piece of a pair.
+   *
+   * @param hand left or right
+   * @param name of its files
+   * @param mirror the line it is mirrored in, two points
+   * @param templateSideUp on its face A
+   * @param grain empty for sheet stock
+   * @param files written for it
+   */
+  public record OtherPiece(
+      String hand,
+      String name,
+      List<Point> mirror,
+      String templateSideUp,
+      Optional<Grain> grain,
+      List<String> files) {
+
+    public OtherPiece {
+      mirror = List.copyOf(mirror);
+      files = List.copyOf(files);
     }
   }
 

@@ -21,7 +21,9 @@ final class WorkFields {
         .list("operations", work.operations(), one -> fields.object(one, this::operation))
         .list("templates", work.templates(), one -> fields.object(one, this::template))
         .list("faces", work.faces(), json::writeString)
-        .object("grain", work.grain(), this::grain);
+        .object("grain", work.grain(), this::grain)
+        .object("edgeTemplate", work.plate(), this::plate)
+        .object("otherPiece", work.otherPiece(), this::otherPiece);
     if (work.panel().isPresent()) {
       fields.object("panel", work.panel(), new SeatFields(json)::write);
     }
@@ -67,6 +69,28 @@ final class WorkFields {
     fields
         .list("backingBlocks", grain.backingBlocks(), fields::point)
         .list("shortGrain", grain.shortGrain(), fields::point);
+  }
+
+  private void plate(Work.Plate plate) throws IOException {
+    fields
+        .text("kind", plate.kind())
+        .text("name", plate.name())
+        .object(
+            "size",
+            plate.size(),
+            box -> fields.number("length", box.width()).number("width", box.height()))
+        .list("centreLine", plate.centreLine(), fields::point)
+        .number("pastCentre", plate.pastCentre());
+  }
+
+  private void otherPiece(Work.OtherPiece piece) throws IOException {
+    fields
+        .text("hand", piece.hand())
+        .text("name", piece.name())
+        .list("mirrorLine", piece.mirror(), fields::point)
+        .text("templateSideUp", piece.templateSideUp())
+        .object("grain", piece.grain(), this::grain)
+        .list("files", piece.files(), json::writeString);
   }
 
   private static OptionalDouble whole(OptionalInt number) {

@@ -24,11 +24,15 @@ public final class Families {
    */
   public static final double TOLERANCE = 0.0254;
 
+  /** Templates whose edges lie nearer to each other than this, in mm, are one line. */
+  static final double SAME_LINE = 1e-5;
+
   private Families() {}
 
   /**
    * Families of two parts or more, in the order of their first part. Looked at are parts whose
-   * outer edge is routed in one stretch with at least one arc.
+   * outer edge is routed in one stretch with at least one arc, and whose bits and followers want
+   * the template's edge at the same distance: each part keeps its own bit.
    *
    * @param parts in the job's order
    * @param units for the sentences
@@ -55,6 +59,38 @@ public final class Families {
     return families;
   }
 
+  /** Whether two parts have a template each whose curves one template could give. */
+  public static boolean share(RoutingResult a, RoutingResult b) {
+    List<RoutingResult> both = List.of(a, b);
+    return template(a).isPresent()
+        && template(b).isPresent()
+        && (matches(both, 0, 1) || matches(both, 1, 0));
+  }
+
+  /**
+   * One sentence for each part that has the curve of one before it, but wants the template's edge
+   * elsewhere.
+   */
+  public static List<String> apart(List<RoutingResult> parts, Units units) {
+    List<String> sentences = new ArrayList<>();
+    for (int other = 1; other < parts.size(); other++) {
+      RoutingResult here = parts.get(other);
+      List<RoutingResult> alike =
+          parts.subList(0, other).stream().filter(one -> share(one, here)).toList();
+      if (!alike.isEmpty() && alike.stream().noneMatch(one -> isOneLine(one, here))) {
+        sentences.add(FamilyWords.apart(alike.get(0), here, units));
+      }
+    }
+    return sentences;
+  }
+
+  /** Whether bits and followers want the edges of two templates at the same distance. */
+  static boolean isOneLine(RoutingResult a, RoutingResult b) {
+    return template(a).isPresent()
+        && template(b).isPresent()
+        && Math.abs(template(a).get().offset() - template(b).get().offset()) <= SAME_LINE;
+  }
+
   private static List<Integer> alike(List<RoutingResult> parts, int first, Set<Integer> taken) {
     List<Integer> alike = new ArrayList<>();
     Optional<Course> course = course(parts.get(first));
@@ -63,7 +99,7 @@ public final class Families {
     }
     for (int other = first; other < parts.size(); other++) {
       if (!taken.contains(other)
-          && template(parts.get(other)).isPresent()
+          && isOneLine(parts.get(first), parts.get(other))
           && (matches(parts, first, other) || matches(parts, other, first))) {
         alike.add(other);
       }

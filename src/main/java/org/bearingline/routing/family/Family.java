@@ -10,6 +10,7 @@ import org.bearingline.outline.Outline;
  * @param host the longest part, whose template it is
  * @param members the host first, then the others in the job's order
  * @param plate the template's outline, in the host's coordinates
+ * @param sharedLength mm of edge in the shared curves, the straights between them left out
  * @param templateOffset mm from the part's edge to the template's, positive to the waste side
  * @param registration lines to draw on it
  * @param tolerance mm within which curves count as the same
@@ -19,6 +20,7 @@ public record Family(
     String host,
     List<FamilyMember> members,
     Outline plate,
+    double sharedLength,
     double templateOffset,
     List<Registration> registration,
     double tolerance,

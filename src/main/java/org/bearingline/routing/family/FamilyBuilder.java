@@ -50,7 +50,7 @@ final class FamilyBuilder {
     sentences.addAll(words.shared(template, plate, all));
     for (int i = 0; i < all.size(); i++) {
       registration.addAll(lines.of(all.get(i), members.get(i), plate));
-      sentences.add(words.of(all.get(i), members.get(i)));
+      sentences.add(members.get(i).sentence());
     }
     registration.addAll(lines.backs(all, members, plate));
     sentences.addAll(words.cautions(all));
@@ -58,6 +58,7 @@ final class FamilyBuilder {
         host.part().name(),
         members,
         plate,
+        course.curves().stream().mapToDouble(curve -> curve.length()).sum(),
         template.offset(),
         registration,
         Families.TOLERANCE,
@@ -76,7 +77,11 @@ final class FamilyBuilder {
       want(guest, stretch, into);
     }
     members.add(
-        new FamilyMember(guest.result().part().name(), settings, guest.match().deviation()));
+        new FamilyMember(
+            guest.result().part().name(),
+            settings,
+            guest.match().deviation(),
+            words.of(guest, settings)));
   }
 
   /** The plate must pass each end that is routed in this position by the host's run-out. */

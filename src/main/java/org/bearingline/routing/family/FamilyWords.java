@@ -57,18 +57,18 @@ final class FamilyWords {
   }
 
   /** How one part is laid on the template. */
-  String of(FamilyBuilder.Guest guest, FamilyMember member) {
-    String name = member.part();
-    Setting first = member.settings().get(0);
+  String of(FamilyBuilder.Guest guest, List<Setting> settings) {
+    String name = guest.result().part().name();
+    Setting first = settings.get(0);
     String lay = first.lay() == Setting.Lay.AS_DRAWN ? "" : ", " + first.lay().words();
-    if (member.settings().size() == 1) {
+    if (settings.size() == 1) {
       return name + ": one setting" + lay + ", its ends on the lines “" + name + ": end”.";
     }
     StringBuilder words =
-        new StringBuilder(name + ": " + member.settings().size() + " settings" + lay + ". ");
+        new StringBuilder(name + ": " + settings.size() + " settings" + lay + ". ");
     words.append("Lay it to the lines “" + name + " 1” and rout as far as the stop line");
-    for (Setting setting : member.settings().subList(1, member.settings().size())) {
-      double step = setting.slide() - member.settings().get(setting.number() - 2).slide();
+    for (Setting setting : settings.subList(1, settings.size())) {
+      double step = setting.slide() - settings.get(setting.number() - 2).slide();
       words.append(
           "; then slide it "
               + length(Math.abs(step))
@@ -80,7 +80,7 @@ final class FamilyWords {
               + "” and rout the next stretch from its stop line");
     }
     words.append(".");
-    if (member.settings().size() == 2 && isSymmetric(guest.result().part().contour())) {
+    if (settings.size() == 2 && isSymmetric(guest.result().part().contour())) {
       words.append(
           " Or stay at “" + name + " 1” and turn it over end for end, for its halves are alike.");
     }
@@ -104,25 +104,49 @@ final class FamilyWords {
           "Stop at the stop line and lift the router clear: beyond it the template turns away from"
               + " the part's line, and the bit would follow it into the part.");
     }
-    if (all.stream().anyMatch(guest -> isOtherwise(guest.result()))) {
-      Follower follower = host.settings().follower();
-      sentences.add(
-          "Work all of them with the bit and the follower of "
-              + host.part().name()
-              + ": bit "
-              + length(host.settings().cutter().diameter())
-              + ", "
-              + follower.kind()
-              + " "
-              + length(2 * follower.radius())
-              + "; the template's line is right for that pair only.");
-    }
     return sentences;
   }
 
-  private boolean isOtherwise(RoutingResult other) {
-    return other.settings().cutter().radius() != host.settings().cutter().radius()
-        || other.settings().follower().radius() != host.settings().follower().radius();
+  /** Why two parts of one curve have a template each. */
+  static String apart(RoutingResult first, RoutingResult other, Units units) {
+    double line = Families.template(first).orElseThrow().offset();
+    double wanted = 2 * (other.settings().cutter().radius() - line);
+    return other.part().name()
+        + " has the curve of "
+        + first.part().name()
+        + ", but the two cannot share a template: "
+        + edge(first, units)
+        + ", "
+        + edge(other, units)
+        + "."
+        + (wanted > 0
+            ? " With a follower of "
+                + Length.print(wanted, units)
+                + " for "
+                + other.part().name()
+                + " one template would serve both."
+            : "");
+  }
+
+  /** Where a part's bit and follower want the template's edge. */
+  private static String edge(RoutingResult result, Units units) {
+    double offset = Families.template(result).orElseThrow().offset();
+    Follower follower = result.settings().follower();
+    String where =
+        Math.abs(offset) <= Families.SAME_LINE
+            ? "on the line"
+            : Length.print(Math.abs(offset), units)
+                + (offset < 0 ? " inside the line" : " outside the line");
+    return "the "
+        + Length.print(result.settings().cutter().diameter(), units)
+        + " bit of "
+        + result.part().name()
+        + " with its "
+        + Length.print(follower.diameter(), units)
+        + " "
+        + follower.kind()
+        + " wants the edge "
+        + where;
   }
 
   private String length(double mm) {

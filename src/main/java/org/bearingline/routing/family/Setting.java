@@ -36,6 +36,11 @@ public record Setting(int number, Similarity intoTemplate, Lay lay, double slide
       return words;
     }
 
+    /** Whether the part's other face lies up. */
+    public boolean turnsOver() {
+      return turn().mirrored();
+    }
+
     /** The lay as a map about the origin. */
     Similarity turn() {
       Point alongX = new Point(1, 0);

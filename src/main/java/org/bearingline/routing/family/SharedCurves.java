@@ -57,7 +57,7 @@ public final class SharedCurves {
       for (int curve = 0; curve < course.get().size(); curve++) {
         if (!taken.contains(new Spot(host, curve))) {
           List<PlaceOfCurve> uses =
-              uses(parts, course.get(), course.get().curves().get(curve), taken);
+              uses(parts, host, course.get(), course.get().curves().get(curve), taken);
           if (isNews(uses, families)) {
             found.add(new ShortTemplate(parts.get(host), course.get(), curve, units).serving(uses));
           }
@@ -79,10 +79,10 @@ public final class SharedCurves {
   }
 
   private static List<PlaceOfCurve> uses(
-      List<RoutingResult> parts, Course host, Path curve, Set<Spot> taken) {
+      List<RoutingResult> parts, int first, Course host, Path curve, Set<Spot> taken) {
     List<PlaceOfCurve> uses = new ArrayList<>();
     for (int part = 0; part < parts.size(); part++) {
-      if (Families.template(parts.get(part)).isPresent()) {
+      if (Families.isOneLine(parts.get(first), parts.get(part))) {
         for (Setting.Lay lay : Setting.Lay.values()) {
           uses(parts.get(part), part, lay, host, curve, taken, uses);
         }

@@ -70,6 +70,7 @@ public record EdgeGroove(
 
   @Override
   public EdgeGroove mirrored(Similarity mirror) {
-    return new EdgeGroove(head, cutter, edge.mirrored(mirror), extent.mirrored(mirror), rides, fromFace, into);
+    return new EdgeGroove(
+        head, cutter, edge.mirrored(mirror), extent.mirrored(mirror), rides, fromFace, into);
   }
 }

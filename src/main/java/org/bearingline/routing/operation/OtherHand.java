@@ -2,7 +2,9 @@ package org.bearingline.routing.operation;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.bearingline.kit.Kit;
+import org.bearingline.length.Units;
 import org.bearingline.outline.Similarity;
 import org.bearingline.part.Part;
 import org.bearingline.routing.RoutingSettings;
@@ -32,11 +34,7 @@ public final class OtherHand {
    * @param settings those of the drawn one
    */
   public static OperationPlan of(
-      OperationPlan drawn,
-      FaceWishes.Pair pair,
-      String name,
-      RoutingSettings settings,
-      Kit kit) {
+      OperationPlan drawn, FaceWishes.Pair pair, String name, RoutingSettings settings, Kit kit) {
     return new OtherHand(drawn, pair).plan(name, settings, kit);
   }
 
@@ -49,7 +47,7 @@ public final class OtherHand {
         part,
         anew.operations(),
         anew.templates().stream().map(this::turnedOver).toList(),
-        faces(operations),
+        faces(part, operations, settings.units()),
         anew.sentences());
   }
 
@@ -63,9 +61,12 @@ public final class OtherHand {
         TemplateMaker.sides(template.services(), template.eitherSideUp(), false, true));
   }
 
-  private FacePlan faces(List<Operation> operations) {
+  private FacePlan faces(Part part, List<Operation> operations, Units units) {
     FacePlan faces = drawn.faces();
     Registration registration = faces.registration().mirrored(mirror);
+    if (registration instanceof Registration.Pins pins) {
+      registration = new PinFinder(part, List.of(), Optional.empty(), units).retold(pins);
+    }
     boolean worksB = operations.stream().anyMatch(one -> one.face() == Face.B);
     List<String> sentences = new ArrayList<>();
     sentences.add(

@@ -127,6 +127,17 @@ final class PinFinder {
             + " the templates on both faces.");
   }
 
+  /** Pins of the mirror image of another part, told of as they lie on this one. */
+  Registration.Pins retold(Registration.Pins pins) {
+    boolean inOwnHoles = part.contour().loop().contains(pins.centres().get(0));
+    return inOwnHoles
+        ? pins
+        : new Registration.Pins(
+            pins.centres(),
+            pins.diameter(),
+            wasteWords(pins.centres(), facts.mm("pin-from-edge"), pins.diameter() / 2));
+  }
+
   private boolean isInPlates(Point p, double radius) {
     double clear = radius + facts.mm("pin-waste");
     return plates.stream().allMatch(plate -> plate.contains(p) && plate.distanceTo(p) >= clear);

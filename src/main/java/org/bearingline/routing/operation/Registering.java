@@ -75,19 +75,25 @@ final class Registering {
         .filter(side -> !SawnSides.areParallel(side, sides.get(0)))
         .findFirst()
         .ifPresent(chosen::add);
-    String where = Sentences.list(chosen.stream().map(SawnSides::word).toList());
+    return Optional.of(
+        new Registration.Stops(
+            chosen.stream().map(line -> Path.of(line)).toList(), stopSentences(chosen)));
+  }
+
+  /** How to fix stops along sawn edges, wood on the left of each. */
+  static List<String> stopSentences(List<Line> sides) {
+    String where = Sentences.list(sides.stream().map(SawnSides::word).toList());
     List<String> sentences = new ArrayList<>();
     sentences.add(
         "Fix stops under the template along the "
             + where
-            + (chosen.size() == 1 ? " sawn edge" : " sawn edges")
+            + (sides.size() == 1 ? " sawn edge" : " sawn edges")
             + " and push the work against them; for the other face fix them along the same lines on"
             + " the template's other side.");
-    if (chosen.size() == 1) {
+    if (sides.size() == 1) {
       sentences.add("Along that edge, set the template by the centre line.");
     }
-    return Optional.of(
-        new Registration.Stops(chosen.stream().map(line -> Path.of(line)).toList(), sentences));
+    return sentences;
   }
 
   private Registration lines() {

@@ -1,8 +1,11 @@
 package org.bearingline.routing.operation;
 
+import java.util.ArrayList;
 import java.util.List;
+import org.bearingline.outline.Line;
 import org.bearingline.outline.Path;
 import org.bearingline.outline.Point;
+import org.bearingline.outline.Primitive;
 import org.bearingline.outline.Similarity;
 import org.bearingline.part.Mark;
 
@@ -47,7 +50,14 @@ public sealed interface Registration {
 
     @Override
     public Stops mirrored(Similarity mirror) {
-      return new Stops(lines.stream().map(line -> line.transformed(mirror)).toList(), sentences);
+      // A mirrored edge is travelled the other way, and the left one is now the right one.
+      List<Line> sides = new ArrayList<>();
+      for (Path line : lines) {
+        Primitive image = line.primitives().get(0).transformed(mirror);
+        sides.add(new Line(image.end(), image.start()));
+      }
+      return new Stops(
+          sides.stream().map(side -> Path.of(side)).toList(), Registering.stopSentences(sides));
     }
   }
 

@@ -101,7 +101,12 @@ final class TemplateMaker {
         services.stream().allMatch(service -> service.operation().face() == Face.B)
             && wishes.pair().isEmpty();
     return new PlannedTemplate(
-        template, services, guides.get(index), either, onlyB, sides(services, either, onlyB, false));
+        template,
+        services,
+        guides.get(index),
+        either,
+        onlyB,
+        sides(services, either, onlyB, false));
   }
 
   private static double offset(PlateEdge edge, Routed operation) {

@@ -5,6 +5,9 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.bearingline.kit.Cutter;
+import org.bearingline.kit.Follower;
+import org.bearingline.kit.Kit;
 import org.bearingline.length.Units;
 import org.bearingline.outline.Bounds;
 import org.bearingline.outline.Point;
@@ -13,7 +16,9 @@ import org.bearingline.outline.Similarity;
 import org.bearingline.part.Contour;
 import org.bearingline.part.EdgeKind;
 import org.bearingline.part.Part;
+import org.bearingline.routing.Routing;
 import org.bearingline.routing.RoutingResult;
+import org.bearingline.routing.RoutingSettings;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -183,12 +188,38 @@ class FamiliesTest {
     assertEquals(List.of("a", "x"), found.stream().map(Family::host).toList());
   }
 
+  /** R − r decides: 3/4 in on 1/2 in lies 3.175 mm inside the line, 1/2 in on 1/2 in on it. */
   @Test
-  void anotherFollowerIsToldOf() {
+  void anotherDistanceOfTheEdgeKeepsPartsApartAndTellsTheFollowerThatWouldNot() {
     RoutingResult a = Rails.routed(Rails.lift("a", 600, 80, 100), 19.05);
     RoutingResult b = Rails.routed(Rails.lift("b", 500, 80, 100), 12.7);
+    RoutingResult c = Rails.routed(Rails.lift("c", 400, 80, 100), 12.7);
+    assertEquals(
+        List.of("b", "c"),
+        families(a, b, c).get(0).members().stream().map(FamilyMember::part).toList());
+    List<String> apart = Families.apart(List.of(a, b, c), Units.MM);
+    assertEquals(1, apart.size(), "c is with b");
+    assertTrue(apart.get(0).startsWith("b has the curve of a"), apart.get(0));
     assertTrue(
-        families(a, b).get(0).sentences().stream()
-            .anyMatch(s -> s.contains("bit 12.7 mm, bearing 19.05 mm")));
+        apart.get(0).contains("19.05 mm bearing wants the edge 3.18 mm inside the line"),
+        apart.get(0));
+    // r − R of a with the radius of b's own bit: a follower of 19.05 mm.
+    assertTrue(apart.get(0).contains("With a follower of 19.05 mm for b"), apart.get(0));
+    assertTrue(Families.apart(List.of(b, c), Units.MM).isEmpty());
+  }
+
+  /** Two flush bits of other sizes want the same edge. */
+  @Test
+  void partsOfOneFamilyKeepTheirOwnBits() {
+    RoutingResult a = Rails.routed(Rails.lift("a", 600, 80, 100));
+    RoutingResult b =
+        Routing.workOut(
+            Rails.lift("b", 500, 80, 100),
+            RoutingSettings.usual(new Cutter(19.05), new Follower.Bearing(19.05)),
+            Kit.usual());
+    Family family = families(a, b).get(0);
+    everyRoutedPointIsReached(family, a, b);
+    // Four arcs of 16 mm: the lift turns by acos(1 − 16 / 32) each way.
+    assertEquals(4 * 16 * Math.acos(0.5), family.sharedLength(), 1e-6);
   }
 }

@@ -1,0 +1,107 @@
+package org.bearingline.job;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.bearingline.length.Length;
+import org.bearingline.length.Units;
+import org.bearingline.outline.Bounds;
+import org.bearingline.routing.family.Family;
+import org.bearingline.routing.family.FamilyMember;
+import org.bearingline.routing.family.Registration;
+import org.bearingline.routing.family.SharedCurve;
+
+/** What a job says of parts that share a curve. */
+final class JobFamilyWords {
+
+  private JobFamilyWords() {}
+
+  /** On the terminal. */
+  static List<String> lines(JobFamilies found, List<String> files, Units units) {
+    if (found.isEmpty()) {
+      return List.of();
+    }
+    List<String> lines = new ArrayList<>();
+    lines.add("families:");
+    sentences(found, units).forEach(sentence -> lines.add("  " + sentence));
+    if (!files.isEmpty()) {
+      lines.add("  " + String.join(", ", files));
+    }
+    return lines;
+  }
+
+  /** On the job's card, and after it the terminal. */
+  static List<String> sentences(JobFamilies found, Units units) {
+    List<String> sentences = new ArrayList<>();
+    for (int i = 0; i < found.families().size(); i++) {
+      Family family = found.families().get(i);
+      String name = JobFamilies.name(i);
+      sentences.add(
+          names(family)
+              + " share "
+              + Length.print(family.sharedLength(), units)
+              + " of curve"
+              + (found.made()
+                  ? ": one template, " + name + ", " + size(family, units) + ", makes them all."
+                  : ". One template, "
+                      + size(family, units)
+                      + ", would make them all, with lines for each; for it write “families: yes”"
+                      + " at the top of the job."));
+    }
+    for (SharedCurve curve : found.curves()) {
+      sentences.add(curve.sentences().get(0));
+    }
+    sentences.addAll(found.apart());
+    return sentences;
+  }
+
+  static String names(Family family) {
+    return Words.list(family.members().stream().map(FamilyMember::part).toList());
+  }
+
+  static String size(Family family, Units units) {
+    Bounds box = family.plate().bounds();
+    return Length.printAtLeast(box.width(), units)
+        + " × "
+        + Length.printAtLeast(box.height(), units);
+  }
+
+  /** On the card of a part that a shared template serves. */
+  static List<String> onCard(PlateWay.Shared shared) {
+    List<String> lines = new ArrayList<>();
+    List<String> others =
+        shared.family().members().stream()
+            .map(FamilyMember::part)
+            .filter(name -> !name.equals(shared.member().part()))
+            .toList();
+    lines.add(
+        "The edge comes from "
+            + shared.name()
+            + ", which serves "
+            + Words.list(others)
+            + " too: its sheets, drawing and card are "
+            + shared.name()
+            + ".*; this part has none of its own.");
+    lines.add(shared.member().sentence());
+    lines.addAll(how(shared.family()));
+    if (shared.member().isTurnedOver()) {
+      lines.add("Face B lies up on it: feed and grain here are told from that face.");
+    }
+    return lines;
+  }
+
+  /** What holds for every member. */
+  static List<String> how(Family family) {
+    List<String> lines = new ArrayList<>();
+    boolean backs =
+        family.registration().stream().anyMatch(line -> line.kind() == Registration.Kind.BACK);
+    if (backs) {
+      lines.add("Its back lies on the line marked back: fix a straight stop along it.");
+    }
+    if (family.members().stream().anyMatch(member -> member.settings().size() > 1)) {
+      lines.add(
+          "Where there is a stop line, lift the router clear at it: beyond it the template turns"
+              + " away from the part's line.");
+    }
+    return lines;
+  }
+}
