@@ -1,12 +1,14 @@
 package org.bearingline.job;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import org.bearingline.drawing.sheet.Paper;
 import org.bearingline.export.pdf.Card;
 import org.bearingline.length.Length;
 import org.bearingline.length.Units;
+import org.bearingline.outline.Bounds;
 import org.bearingline.routing.family.Family;
 import org.bearingline.routing.family.FamilyMember;
 import org.bearingline.routing.family.Registration;
@@ -33,7 +35,7 @@ final class FamilyCard {
 
   private Card card(List<WorkedPart> members, Paper paper) {
     List<Card.Section> sections = new ArrayList<>();
-    List<String> how = new ArrayList<>(family.sentences().subList(0, 1));
+    List<String> how = new ArrayList<>(shared());
     how.addAll(JobFamilyWords.how(family));
     sections.add(Card.Section.of("One template for all", how));
     sections.add(
@@ -62,6 +64,12 @@ final class FamilyCard {
         + ".";
   }
 
+  /** What is said of all before the parts one by one. */
+  private List<String> shared() {
+    String first = family.members().get(0).sentence();
+    return family.sentences().stream().takeWhile(sentence -> !sentence.equals(first)).toList();
+  }
+
   private String fromLeft() {
     return "From the left end of the plate, and for backs from its lowest edge, as drawn.";
   }
@@ -69,13 +77,20 @@ final class FamilyCard {
   private List<List<String>> rows() {
     List<List<String>> rows = new ArrayList<>();
     rows.add(List.of("line", "at"));
-    for (Registration line : family.registration()) {
-      double at =
-          line.kind() == Registration.Kind.BACK
-              ? line.from().y() - family.plate().bounds().minY()
-              : line.from().x() - family.plate().bounds().minX();
-      rows.add(List.of(line.label(), Length.print(at, units)));
-    }
+    family.registration().stream()
+        .sorted(
+            Comparator.<Registration, Boolean>comparing(FamilyCard::isBack)
+                .thenComparingDouble(this::at))
+        .forEach(line -> rows.add(List.of(line.label(), Length.print(at(line), units))));
     return rows;
+  }
+
+  private double at(Registration line) {
+    Bounds box = family.plate().bounds();
+    return isBack(line) ? line.from().y() - box.minY() : line.from().x() - box.minX();
+  }
+
+  private static boolean isBack(Registration line) {
+    return line.kind() == Registration.Kind.BACK;
   }
 }

@@ -41,11 +41,19 @@ final class JobFamilyWords {
               + Length.print(family.sharedLength(), units)
               + " of curve"
               + (found.made()
-                  ? ": one template, " + name + ", " + size(family, units) + ", makes them all."
+                  ? ": one template, "
+                      + name
+                      + ", "
+                      + size(family, units)
+                      + ", makes them all in place of "
+                      + family.members().size()
+                      + " plates."
                   : ". One template, "
                       + size(family, units)
-                      + ", would make them all, with lines for each; for it write “families: yes”"
-                      + " at the top of the job."));
+                      + ", would make them all in place of "
+                      + family.members().size()
+                      + " plates, with lines for each; for it write “families: yes” at the top of"
+                      + " the job."));
     }
     for (SharedCurve curve : found.curves()) {
       sentences.add(curve.sentences().get(0));

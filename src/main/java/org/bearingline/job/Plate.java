@@ -162,7 +162,12 @@ record Plate(
   }
 
   private Plate halved(HalfTemplate half) {
-    return new Plate(worked, template, HalfOnPaper.of(result, half), marks, mirror);
+    return new Plate(
+        worked,
+        template,
+        HalfOnPaper.of(result, half),
+        RegistrationMarks.of(half.registration()),
+        mirror);
   }
 
   private Drawing sheets(Units units) {

@@ -42,21 +42,22 @@ final class PlateSections {
 
   private static List<String> turnedOver(PlateWay.TurnedOver other) {
     return List.of(
-        "Lay the template of "
+        "The template of "
             + other.of()
-            + " on face A with its SIDE B UP. It is the same template, from the sheets of "
-            + other.of()
-            + "; the picture here shows it as it then lies.");
+            + " makes this piece too: on face A it lies with its side B up, on face B with its side"
+            + " A up. The picture shows face A.",
+        "The full-size sheets are those of " + other.of() + ".");
   }
 
   private static List<String> drawn(WorkedPart worked, FaceWishes.Pair pair) {
     return List.of(
-        "Lay the template on face A with its SIDE A UP for this "
+        "One template makes both pieces. For this "
             + pair.drawn()
-            + " piece, and with its side B up for the "
+            + " one it lies on face A with its side A up, on face B with its side B up.",
+        "For the "
             + pair.mirrored()
-            + " piece. One template makes both; "
+            + " one it is the other way round; "
             + OtherPiece.name(worked.order().name(), pair)
-            + "-card.pdf tells feed and grain of the other.");
+            + "-card.pdf shows that piece with its own feed and grain.");
   }
 }

@@ -130,8 +130,7 @@ final class HalfBuilder {
     }
     double stop = (upright ? part.center().x() : part.center().y()) + lap / 2;
     Line line = across(plate, upright, stop);
-    lines.add(
-        new Registration(name, Registration.Kind.STOP, line.start(), line.end(), "stop here"));
+    lines.add(new Registration(name, Registration.Kind.STOP, line.start(), line.end(), "stop"));
     return lines;
   }
 
@@ -169,11 +168,17 @@ final class HalfBuilder {
     sentences.add(
         "Stop at the stop line and lift the router clear: the plate ends in the middle of the work,"
             + " and the bit must not go round its end.");
-    if (upright) {
+    if (!result.part().contour().isAll(EdgeKind.ROUTED)) {
       sentences.add(
-          "Mark which face is up for the first half; the other half is routed with the other face"
-              + " of the template up.");
+          "Make first the half at which the cut begins, as the feed arrows run, then the half at"
+              + " which it ends: there the bit comes in on the finished edge beside the centre line."
+              + " Beyond the part's end the plate runs on by "
+              + Length.print(result.settings().runOut(), units)
+              + ", for the bearing to be on it before the bit meets wood.");
     }
+    sentences.add(
+        "Draw the lines on both sides of the plate and write A and B on it: one half is made with"
+            + " side A up, the other with side B up.");
     return sentences;
   }
 

@@ -39,7 +39,7 @@ public final class OtherHand {
   }
 
   private OperationPlan plan(String name, RoutingSettings settings, Kit kit) {
-    Part part = drawn.part().transformed(mirror).named(name);
+    Part part = noted(drawn.part().transformed(mirror).named(name));
     List<Operation> operations =
         drawn.operations().stream().map(one -> one.operation().mirrored(mirror)).toList();
     OperationPlan anew = OperationPlan.of(part, operations, settings, kit);
@@ -49,6 +49,18 @@ public final class OtherHand {
         anew.templates().stream().map(this::turnedOver).toList(),
         faces(part, operations, settings.units()),
         anew.sentences());
+  }
+
+  /** The shape's own notes may speak of left and right. */
+  private Part noted(Part part) {
+    if (part.notes().isEmpty()) {
+      return part;
+    }
+    List<String> notes = new ArrayList<>();
+    notes.add("These notes speak of the " + pair.drawn() + " piece; this is its mirror image.");
+    notes.addAll(part.notes());
+    return new Part(
+        part.name(), part.about(), part.contour(), part.cavities(), part.marks(), notes);
   }
 
   private PlannedTemplate turnedOver(PlannedTemplate template) {
