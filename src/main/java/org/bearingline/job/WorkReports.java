@@ -26,8 +26,15 @@ final class WorkReports {
 
   private WorkReports() {}
 
+  static Work of(WorkedPart worked) {
+    return of(worked, Optional.empty(), List.of());
+  }
+
   /**
-   * @param other the other piece of its pair, and its files
+   * The same of one piece of a pair.
+   *
+   * @param other the other piece
+   * @param files those of the other piece
    */
   static Work of(WorkedPart worked, Optional<WorkedPart> other, List<String> files) {
     Optional<WholeWork> whole = worked.whole();

@@ -201,7 +201,7 @@ class FamiliesTest {
     assertEquals(1, apart.size(), "c is with b");
     assertTrue(apart.get(0).startsWith("b has the curve of a"), apart.get(0));
     assertTrue(
-        apart.get(0).contains("19.05 mm bearing wants the edge 3.18 mm inside the line"),
+        apart.get(0).contains("19.05 mm bearing wants the edge 3.175 mm inside the line"),
         apart.get(0));
     // r − R of a with the radius of b's own bit: a follower of 19.05 mm.
     assertTrue(apart.get(0).contains("With a follower of 19.05 mm for b"), apart.get(0));
