@@ -55,6 +55,11 @@ public final class ExternalProgram {
     return missing("python3 with " + String.join(", ", modules));
   }
 
+  /** Where the program is. */
+  public Path path() {
+    return Path.of(command.get(0));
+  }
+
   private static Optional<Path> onPath(String name) {
     String path = System.getenv().getOrDefault("PATH", "");
     return Arrays.stream(path.split(File.pathSeparator))
