@@ -37,6 +37,12 @@ final class LayoutOptions {
   String router;
 
   @Option(
+      names = "--router-base",
+      paramLabel = "DIAMETER",
+      description = "of the router's base, which clamps must keep clear of (default: 6in)")
+  String routerBase;
+
+  @Option(
       names = "--deepest-pass",
       paramLabel = "LENGTH",
       description =

@@ -50,6 +50,7 @@ final class Requests {
         OptionText.length("--run-out", layout.runOut),
         OptionText.length("--deepest-pass", layout.deepestPass),
         Optional.ofNullable(layout.router),
+        OptionText.length("--router-base", layout.routerBase),
         OptionText.length("--kerf", layout.kerf),
         Optional.ofNullable(paper.paper),
         OptionText.length("--margin", paper.margin),

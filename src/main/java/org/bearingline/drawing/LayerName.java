@@ -5,6 +5,7 @@ import java.util.Locale;
 /** The layers of a drawing, in the order they are drawn. */
 public enum LayerName {
   STOCK,
+  HOLDING,
   LEFTOVER,
   GROOVE,
   PANEL,

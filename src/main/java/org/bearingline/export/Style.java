@@ -21,6 +21,7 @@ public final class Style {
   private static final Ink NAVY = new Ink(0x1f, 0x3f, 0x8a);
   private static final Ink RUST = new Ink(0xb3, 0x4a, 0x12);
   private static final Ink PLUM = new Ink(0x86, 0x2a, 0x78);
+  private static final Ink MOSS = new Ink(0x4f, 0x6b, 0x2f);
   private static final Ink TEAL = new Ink(0x00, 0x6d, 0x6a);
   private static final Ink ROSE = new Ink(0xd0, 0x3c, 0x62);
 
@@ -47,6 +48,7 @@ public final class Style {
   private static LineStyle usual(LayerName name) {
     return switch (name) {
       case STOCK -> line(GREY, 0.18, 8, 1.5, 0.6, 1.5, 0.6, 1.5);
+      case HOLDING -> line(MOSS, 0.25, 0.5, 1.7);
       case LEFTOVER -> line(ROSE, 0.18);
       case GROOVE -> line(TEAL, 0.25, 3, 1.2);
       case PANEL -> line(TEAL, 0.35, 7, 1.5);

@@ -20,16 +20,19 @@ final class Cards {
   private static final String NOTHING_ROUTED =
       "No edge of this part follows a template: saw and plane it to its line.";
 
+  /** More passes than this are told as so many equal ones. */
+  private static final int MOST_LISTED = 3;
+
   private Cards() {}
 
-  static Card card(WorkedPart worked, Units units) {
+  static Card card(WorkedPart worked, List<Plate> plates, Units units) {
     RoutingResult result = worked.result();
     return new Card(
         PlateSections.title(worked),
         result.part().about(),
-        Plate.of(worked).get(0).cardPicture(units),
+        plates.get(0).cardPicture(units),
         table(worked, units),
-        sections(worked, units),
+        sections(worked, plates, units),
         result.cautions(),
         Settings.paper(worked.order().wishes()).paper());
   }
@@ -44,7 +47,7 @@ final class Cards {
   }
 
   /** What is said of the part, in the order it is wanted. */
-  static List<Card.Section> sections(WorkedPart worked, Units units) {
+  static List<Card.Section> sections(WorkedPart worked, List<Plate> plates, Units units) {
     RoutingResult result = worked.result();
     Optional<WholeCard> whole =
         worked.whole().map(operations -> new WholeCard(worked, operations, units));
@@ -60,6 +63,9 @@ final class Cards {
       sections.add(tool(worked, units));
     } else {
       sections.add(Card.Section.of("Work", List.of(NOTHING_ROUTED)));
+    }
+    if (isRouted) {
+      sections.add(HoldingSection.of(worked, plates, units));
     }
     if (isRouted && (whole.isEmpty() || !result.reach().leftovers().isEmpty())) {
       sections.add(reach(result, units));
@@ -208,9 +214,17 @@ final class Cards {
     for (double depth : passes.depths()) {
       depths.add(Length.print(depth, units));
     }
-    return Card.Section.of(
-        "Depth of the passes",
-        List.of(String.join(", ", depths) + " below the face. " + passes.rule()));
+    int count = depths.size();
+    String said =
+        count > MOST_LISTED
+            ? count
+                + " passes of "
+                + Length.print(passes.perPass(), units)
+                + ", the last "
+                + depths.get(count - 1)
+                + " below the face. "
+            : String.join(", ", depths) + " below the face. ";
+    return Card.Section.of("Depth of the passes", List.of(said + passes.rule()));
   }
 
   private static Card.Section measures(WorkedPart worked, Units units) {

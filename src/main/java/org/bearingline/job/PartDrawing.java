@@ -45,6 +45,8 @@ final class PartDrawing {
   private static final Map<LayerName, String> TITLES =
       new EnumMap<>(
           Map.of(
+              LayerName.HOLDING,
+                  "where clamps may stand, or tape where the dots slant the other way: no line to cut",
               LayerName.LEFTOVER, "leftover: wood the bit cannot reach",
               LayerName.RECESS, "recess or ledge: cut to its depth only",
               LayerName.PART, "finished part",
@@ -80,6 +82,14 @@ final class PartDrawing {
    */
   static List<Layer> layers(Plate plate, double enlargement, boolean withPlate) {
     PartDrawing drawing = new PartDrawing(plate);
+    plate
+        .zones()
+        .get()
+        .ifPresent(
+            zones ->
+                new ZoneHatch(enlargement)
+                    .items(zones)
+                    .forEach(item -> drawing.add(LayerName.HOLDING, item)));
     drawing.part();
     drawing.beside.grooves().forEach(item -> drawing.add(LayerName.GROOVE, item));
     plate.template().ifPresent(template -> drawing.along(template, enlargement, withPlate));

@@ -44,7 +44,8 @@ final class PartFiles {
   static List<PartFile> all(WorkedPart worked) {
     Units units = Settings.units(worked.order().wishes());
     List<PartFile> files = new ArrayList<>();
-    for (Plate plate : Plate.of(worked)) {
+    List<Plate> plates = Plate.of(worked);
+    for (Plate plate : plates) {
       files.add(
           new PartFile(
               plate.fileName(".svg"), () -> SvgWriter.write(plate.fullSize(units), units)));
@@ -62,7 +63,7 @@ final class PartFiles {
     files.add(
         new PartFile(
             worked.order().name() + "-card.pdf",
-            () -> CardPdf.write(Cards.card(worked, units), units)));
+            () -> CardPdf.write(Cards.card(worked, plates, units), units)));
     return files;
   }
 

@@ -45,6 +45,9 @@ final class PartLabels {
     this.height = Drawing.TEXT_HEIGHT * enlargement;
     this.placer = new LabelPlacer(Typeface.REGULAR::width, height / 4);
     for (Layer layer : layers) {
+      if (layer.name() == LayerName.HOLDING) {
+        continue; // Words stand on the hatch.
+      }
       for (Item item : layer.items()) {
         avoid(item);
       }
@@ -60,6 +63,9 @@ final class PartLabels {
     labels.radii();
     labels.marks();
     labels.words(plate.marks().words());
+    if (layers.stream().anyMatch(layer -> layer.name() == LayerName.HOLDING)) {
+      plate.zones().get().ifPresent(zones -> labels.words(ZoneHatch.words(zones)));
+    }
     if (layers.stream().anyMatch(layer -> layer.name() == LayerName.FEED)) {
       plate.worked().grain().ifPresent(labels::grain);
     }

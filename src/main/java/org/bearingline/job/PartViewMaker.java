@@ -73,7 +73,7 @@ final class PartViewMaker {
             .toList(),
         result.reach().leftovers().stream().map(this::leftover).toList(),
         result.reach().overcuts().stream().map(this::overcut).toList(),
-        words(),
+        words(plates),
         worked.result().cautions(),
         ReachWords.largest(worked.result().largestCutter(), units),
         worked
@@ -138,10 +138,10 @@ final class PartViewMaker {
         worked.order().wishes().bits().isEmpty());
   }
 
-  private List<WordsView> words() {
+  private List<WordsView> words(List<Plate> plates) {
     List<WordsView> words = new ArrayList<>();
     Cards.table(worked, units).map(WordsView::of).ifPresent(words::add);
-    Cards.sections(worked, units).stream().map(WordsView::of).forEach(words::add);
+    Cards.sections(worked, plates, units).stream().map(WordsView::of).forEach(words::add);
     return words;
   }
 

@@ -45,17 +45,15 @@ final class PictureLegend {
               LayerName.TEMPLATE, "template edge",
               LayerName.MARKS, "marks"));
 
-  private final Set<GrainClass> grains;
-  private final String feed;
+  private final Meant meant;
   private final double height;
   private final double left;
   private final double right;
   private double x;
   private double y;
 
-  private PictureLegend(Bounds box, double height, Set<GrainClass> grains, String feed) {
-    this.feed = feed;
-    this.grains = grains;
+  private PictureLegend(Bounds box, double height, Meant meant) {
+    this.meant = meant;
     this.height = height;
     this.left = box.minX();
     this.right = box.maxX();
@@ -64,14 +62,19 @@ final class PictureLegend {
   }
 
   /**
-   * The same drawing with a legend under it.
+   * What a picture shows that its layers alone do not tell.
    *
    * @param grains the classes of grain it marks
    * @param feed what its arrows mean
+   * @param clamps whether clamps may stand somewhere
+   * @param tape whether tape alone holds somewhere
    */
-  static Drawing under(Drawing drawing, Set<GrainClass> grains, String feed) {
+  record Meant(Set<GrainClass> grains, String feed, boolean clamps, boolean tape) {}
+
+  /** The same drawing with a legend under it. */
+  static Drawing under(Drawing drawing, Meant meant) {
     PictureLegend legend =
-        new PictureLegend(drawing.bounds(), SMALLER * drawing.textHeight(), grains, feed);
+        new PictureLegend(drawing.bounds(), SMALLER * drawing.textHeight(), meant);
     List<Item> words = new ArrayList<>();
     List<Layer> layers = new ArrayList<>();
     for (Layer layer : drawing.layers()) {
@@ -86,18 +89,41 @@ final class PictureLegend {
   }
 
   private Layer sampled(Layer layer, List<Item> words) {
+    if (layer.name() == LayerName.HOLDING) {
+      return holding(layer, words);
+    }
     String said =
-        layer.name() == LayerName.FEED ? feed : WORDS.getOrDefault(layer.name(), layer.title());
+        layer.name() == LayerName.FEED
+            ? meant.feed()
+            : WORDS.getOrDefault(layer.name(), layer.title());
     List<Item> items = new ArrayList<>(layer.items());
     next(said, words);
     items.add(sample(layer));
     step(said);
     if (layer.name() == LayerName.FEED) {
       for (GrainClass grain : List.of(GrainClass.TEARS, GrainClass.END_GRAIN)) {
-        grain(grain, grains, items, words);
+        grain(grain, meant.grains(), items, words);
       }
     }
     return new Layer(layer.name(), layer.role(), layer.title(), items);
+  }
+
+  private Layer holding(Layer layer, List<Item> words) {
+    List<Item> items = new ArrayList<>(layer.items());
+    if (meant.clamps()) {
+      zone("clamps may stand here", true, items, words);
+    }
+    if (meant.tape()) {
+      zone("tape or pins only", false, items, words);
+    }
+    return new Layer(layer.name(), layer.role(), layer.title(), items);
+  }
+
+  private void zone(String said, boolean clamps, List<Item> items, List<Item> words) {
+    next(said, words);
+    Bounds box = new Bounds(x, y - 0.55 * height, x + SAMPLE * height, y + 0.55 * height);
+    items.addAll(new ZoneHatch(height / 12).items(Outline.of(Loop.rectangle(box)), clamps));
+    step(said);
   }
 
   private void grain(

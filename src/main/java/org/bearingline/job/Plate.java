@@ -5,6 +5,7 @@ import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Supplier;
 import org.bearingline.drawing.Drawing;
 import org.bearingline.drawing.Item;
 import org.bearingline.drawing.Layer;
@@ -22,6 +23,7 @@ import org.bearingline.routing.RoutingResult;
 import org.bearingline.routing.Station;
 import org.bearingline.routing.Template;
 import org.bearingline.routing.family.HalfTemplate;
+import org.bearingline.routing.setup.ClampZones;
 
 /**
  * One plate to make for a part, with the drawings of it.
@@ -31,13 +33,15 @@ import org.bearingline.routing.family.HalfTemplate;
  * @param result what routing found of all that the plate makes
  * @param marks what its drawing shows besides
  * @param mirror where the paper is printed mirrored
+ * @param zones where clamps and tape may stand
  */
 record Plate(
     WorkedPart worked,
     Optional<Template> template,
     RoutingResult result,
     PlateMarks marks,
-    Optional<Similarity> mirror) {
+    Optional<Similarity> mirror,
+    Supplier<Optional<ClampZones>> zones) {
 
   /** The layers that help at the bench, on paper glued to the plate. */
   private static final Set<LayerName> ON_PAPER =
@@ -66,7 +70,13 @@ record Plate(
   }
 
   private static Plate plain(WorkedPart worked, Optional<Template> template) {
-    return new Plate(worked, template, worked.result(), PlateMarks.NONE, Optional.empty())
+    return new Plate(
+            worked,
+            template,
+            worked.result(),
+            PlateMarks.NONE,
+            Optional.empty(),
+            HoldingZones.plain(worked, template))
         .registered();
   }
 
@@ -80,7 +90,8 @@ record Plate(
                     template,
                     result,
                     marks.and(RegistrationMarks.of(half.registration())),
-                    mirror))
+                    mirror,
+                    zones))
         .orElse(this);
   }
 
@@ -137,12 +148,11 @@ record Plate(
   /** For a laser or a machine: the template's line moved into the waste by half the kerf. */
   Drawing forMachine(Units units) {
     double kerf = Settings.kerf(worked.order().wishes());
-    if (kerf == 0 || template.isEmpty() || !isMadeHere()) {
-      return fullSize(units);
-    }
+    boolean asDrawn = kerf == 0 || template.isEmpty() || !isMadeHere();
     List<Layer> layers = new ArrayList<>();
-    for (Layer layer : fullSize(units).layers()) {
-      layers.add(layer.name() == LayerName.TEMPLATE ? widened(kerf / 2) : layer);
+    // A machine has no use for the hatch of the zones, and might follow it.
+    for (Layer layer : PartLabels.with(this, units, layersWithoutZones(), 1)) {
+      layers.add(layer.name() == LayerName.TEMPLATE && !asDrawn ? widened(kerf / 2) : layer);
     }
     return new Drawing(title(), layers);
   }
@@ -202,6 +212,12 @@ record Plate(
     return picture(units, CardPdf.enlargementFor(box()));
   }
 
+  private boolean hasZone(boolean forClamps) {
+    return zones.get().stream()
+        .flatMap(all -> all.zones().stream())
+        .anyMatch(zone -> zone.reachesEdge() == forClamps);
+  }
+
   private Bounds box() {
     return new Drawing(title(), layers(1)).bounds();
   }
@@ -209,8 +225,15 @@ record Plate(
   private Drawing picture(Units units, double enlargement) {
     return PictureLegend.under(
         screen(units, enlargement),
-        worked.grain().map(grain -> grain.classes(serves())).orElse(Set.of()),
-        FeedWords.legend(stations()));
+        new PictureLegend.Meant(
+            worked.grain().map(grain -> grain.classes(serves())).orElse(Set.of()),
+            FeedWords.legend(stations()),
+            hasZone(true),
+            hasZone(false)));
+  }
+
+  private List<Layer> layersWithoutZones() {
+    return layers(1).stream().filter(layer -> layer.name() != LayerName.HOLDING).toList();
   }
 
   /** A shared plate is so much longer than some parts that they would not be seen beside it. */

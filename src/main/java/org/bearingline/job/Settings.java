@@ -16,6 +16,7 @@ import org.bearingline.problem.Place;
 import org.bearingline.problem.Problem;
 import org.bearingline.routing.RoutingSettings;
 import org.bearingline.routing.Station;
+import org.bearingline.routing.setup.ClampSettings;
 
 /** What holds where the maker says nothing; common practice unless a source is named. */
 final class Settings {
@@ -44,6 +45,7 @@ final class Settings {
   }
 
   static RoutingSettings routing(Wishes wishes, Cutter cutter, Follower follower) {
+    above0("--router-base", wishes.routerBase(), 1);
     return RoutingSettings.usual(cutter, follower)
         .withAllowance(above0("--allowance", wishes.allowance(), ALLOWANCE))
         .withBlade(blade(wishes))
@@ -71,6 +73,11 @@ final class Settings {
                   + NearestName.hint(List.of("hand", "table"), text)
                   + "; write hand or table");
     };
+  }
+
+  static ClampSettings clamps(Wishes wishes) {
+    ClampSettings usual = ClampSettings.usual();
+    return usual.withBase(above0("--router-base", wishes.routerBase(), usual.baseDiameter()));
   }
 
   static OptionalDouble deepestPass(Wishes wishes) {

@@ -6,14 +6,8 @@ import java.util.Optional;
 import org.bearingline.export.pdf.Card;
 import org.bearingline.length.Length;
 import org.bearingline.length.Units;
-import org.bearingline.outline.Bounds;
-import org.bearingline.outline.Path;
-import org.bearingline.routing.CutterRun;
 import org.bearingline.routing.Template;
 import org.bearingline.routing.operation.PlannedTemplate;
-import org.bearingline.routing.setup.ClampSettings;
-import org.bearingline.routing.setup.ClampZones;
-import org.bearingline.routing.setup.PieceHold;
 
 /** What the card of a part with operations says beside what every card says. */
 final class WholeCard {
@@ -38,7 +32,6 @@ final class WholeCard {
       sections.add(Card.Section.of("Faces", whole.plan().faces().sentences()));
     }
     sections.add(setups());
-    sections.add(holding());
     return sections;
   }
 
@@ -88,28 +81,6 @@ final class WholeCard {
       }
     }
     return Card.Section.of("Setting up", lines);
-  }
-
-  private Card.Section holding() {
-    List<String> lines = new ArrayList<>();
-    Bounds box = worked.result().part().contour().loop().bounds();
-    lines.add(PieceHold.of(box.width(), box.height(), units).sentence());
-    for (PlannedTemplate planned : whole.plan().templates()) {
-      Template template = planned.template();
-      List<Path> paths =
-          worked.result().cutterCentre().stream()
-              .filter(run -> template.serves().contains(run.edge()))
-              .map(CutterRun::path)
-              .toList();
-      if (!paths.isEmpty()) {
-        String which =
-            whole.plan().templates().size() > 1 ? "Template " + template.number() + ": " : "";
-        ClampZones.of(template.plate(), paths, ClampSettings.usual(), units)
-            .sentences()
-            .forEach(sentence -> lines.add(which + sentence));
-      }
-    }
-    return Card.Section.of("Holding", lines);
   }
 
   Optional<Card.Section> table() {

@@ -3,16 +3,20 @@ package org.bearingline.job;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
 import org.bearingline.length.Units;
 import org.bearingline.outline.Similarity;
 import org.bearingline.part.Part;
 import org.bearingline.routing.RoutingResult;
+import org.bearingline.routing.Station;
 import org.bearingline.routing.Template;
 import org.bearingline.routing.operation.Hole;
 import org.bearingline.routing.operation.Operation;
 import org.bearingline.routing.operation.OperationPlan;
 import org.bearingline.routing.operation.PlannedOperation;
 import org.bearingline.routing.operation.PlannedTemplate;
+import org.bearingline.routing.operation.Target;
 
 /** The plates of a part with operations, each with only what it makes. */
 final class WholePlates {
@@ -59,12 +63,27 @@ final class WholePlates {
     Optional<Similarity> mirror =
         planned.filter(PlannedTemplate::mirroredPrint).map(template -> plan.faces().seenFromB());
     return new Plate(
-            worked,
+        worked,
+        planned.map(PlannedTemplate::template),
+        result,
+        PlateMarks.of(whole, here, holes, units),
+        mirror,
+        new HoldingZones(
             planned.map(PlannedTemplate::template),
             result,
-            PlateMarks.of(whole, here, holes, units),
-            mirror)
+            atTable(here),
+            worked.order().wishes()))
         .registered();
+  }
+
+  /** Names of the edges that are worked at a table. */
+  private static Set<String> atTable(List<WorkedOperation> operations) {
+    return operations.stream()
+        .map(WorkedOperation::operation)
+        .filter(operation -> operation.station() == Station.TABLE)
+        .flatMap(operation -> operation.target().stream())
+        .map(Target::of)
+        .collect(Collectors.toSet());
   }
 
   /** Holes that no plate covers. */

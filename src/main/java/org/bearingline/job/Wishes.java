@@ -23,6 +23,7 @@ import org.bearingline.length.Units;
  * @param runOut how far the template goes on past the ends of the work
  * @param deepestPass the maker's own limit for the depth of a pass
  * @param router where the router is, as written
+ * @param routerBase diameter of its base
  * @param kerf width of the cut that makes the template, for the DXF only
  * @param paper a paper's name
  * @param margin what the printer leaves white at every side of the paper
@@ -41,6 +42,7 @@ public record Wishes(
     OptionalDouble runOut,
     OptionalDouble deepestPass,
     Optional<String> router,
+    OptionalDouble routerBase,
     OptionalDouble kerf,
     Optional<String> paper,
     OptionalDouble margin,
@@ -61,6 +63,7 @@ public record Wishes(
           OptionalDouble.empty(),
           OptionalDouble.empty(),
           Optional.empty(),
+          OptionalDouble.empty(),
           OptionalDouble.empty(),
           Optional.empty(),
           OptionalDouble.empty(),
@@ -90,6 +93,7 @@ public record Wishes(
         first(runOut, general.runOut),
         first(deepestPass, general.deepestPass),
         router.or(() -> general.router),
+        first(routerBase, general.routerBase),
         first(kerf, general.kerf),
         paper.or(() -> general.paper),
         first(margin, general.margin),

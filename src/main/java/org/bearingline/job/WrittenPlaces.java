@@ -65,6 +65,7 @@ final class WrittenPlaces {
     drop(left, "saw-blade", command.sawBlade().isPresent());
     drop(left, "run-out", command.runOut().isPresent());
     drop(left, "deepest-pass", command.deepestPass().isPresent());
+    drop(left, "router-base", command.routerBase().isPresent());
     drop(left, "router", command.router().isPresent());
     drop(left, "kerf", command.kerf().isPresent());
     drop(left, "paper", command.paper().isPresent());

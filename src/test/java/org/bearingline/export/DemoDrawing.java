@@ -97,6 +97,11 @@ public final class DemoDrawing {
             stroke(Loop.rectangle(new Bounds(-12 * size, -12 * size, 242 * size, 72 * size)))));
     layers.add(
         layer(
+            LayerName.HOLDING,
+            Role.NOTE,
+            stroke(Loop.rectangle(new Bounds(20 * size, 5 * size, 60 * size, 15 * size)))));
+    layers.add(
+        layer(
             LayerName.LEFTOVER,
             Role.NOTE,
             new Item.Fill(Outline.of(notch)),

@@ -26,6 +26,7 @@ class WishesTest {
         OptionalDouble.empty(),
         Optional.empty(),
         OptionalDouble.empty(),
+        OptionalDouble.empty(),
         Optional.ofNullable(paper),
         OptionalDouble.empty(),
         Optional.empty(),

@@ -128,6 +128,7 @@ final class DxfTables {
   private static int colour(LayerName name) {
     return switch (name) {
       case STOCK, MARKS, LABELS -> 8;
+      case HOLDING -> 72;
       case LEFTOVER -> 240;
       case GROOVE -> 132;
       case PANEL -> 122;

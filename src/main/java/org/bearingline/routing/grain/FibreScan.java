@@ -11,6 +11,7 @@ import org.bearingline.outline.Line;
 import org.bearingline.outline.Outline;
 import org.bearingline.outline.Path;
 import org.bearingline.outline.Point;
+import org.bearingline.outline.ScanLine;
 import org.bearingline.outline.Similarity;
 
 /**
@@ -85,7 +86,7 @@ final class FibreScan {
     for (int i = 0; i < count; i++) {
       double y = box.minY() + (i + 0.5) * step;
       List<Chord> chords = new ArrayList<>();
-      for (double[] ends : FibreLine.chords(turned, y, step)) {
+      for (double[] ends : ScanLine.chords(turned, y, step)) {
         chords.add(new Chord(y, ends[0], ends[1]));
       }
       lines.add(chords);

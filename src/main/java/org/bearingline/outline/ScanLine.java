@@ -1,15 +1,10 @@
-package org.bearingline.routing.grain;
+package org.bearingline.outline;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.bearingline.outline.Arc;
-import org.bearingline.outline.Line;
-import org.bearingline.outline.Loop;
-import org.bearingline.outline.Outline;
-import org.bearingline.outline.Primitive;
 
-/** One line parallel to x through the wood, and the chords it has there. */
-final class FibreLine {
+/** One line parallel to x through an outline, and the chords it has there. */
+public final class ScanLine {
 
   /** A line this near to an end or crown of a primitive, in mm, is moved off it. */
   private static final double CLEAR = 1e-9;
@@ -17,7 +12,7 @@ final class FibreLine {
   /** How many heights are tried within half a step. */
   private static final int MOVES = 97;
 
-  private FibreLine() {}
+  private ScanLine() {}
 
   /**
    * The chords at height {@code y}, from left to right. Where the line would touch an end or the
@@ -26,7 +21,7 @@ final class FibreLine {
    *
    * @return pairs of x, each from a left end to a right end
    */
-  static List<double[]> chords(Outline wood, double y, double step) {
+  public static List<double[]> chords(Outline wood, double y, double step) {
     for (int move = 0; move < MOVES; move++) {
       double height = y + move * step / (2 * MOVES);
       List<Double> crossings = crossings(wood, height);
