@@ -2,7 +2,6 @@ package org.bearingline.job;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Set;
 import org.bearingline.drawing.Drawing;
 import org.bearingline.drawing.Item;
 import org.bearingline.drawing.LayerName;
@@ -44,12 +43,12 @@ record FamilyPlate(String name, Family family, Units units) {
 
   Drawing picture() {
     double enlargement = Drawing.enlargementFor(box());
-    return PictureLegend.under(drawing(0, enlargement), Set.of(), "");
+    return PictureLegend.under(drawing(0, enlargement), PictureLegend.Meant.NOTHING);
   }
 
   Drawing cardPicture() {
     double enlargement = CardPdf.enlargementFor(box());
-    return PictureLegend.under(drawing(0, enlargement), Set.of(), "");
+    return PictureLegend.under(drawing(0, enlargement), PictureLegend.Meant.NOTHING);
   }
 
   private Bounds box() {

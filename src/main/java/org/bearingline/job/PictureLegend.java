@@ -69,7 +69,9 @@ final class PictureLegend {
    * @param clamps whether clamps may stand somewhere
    * @param tape whether tape alone holds somewhere
    */
-  record Meant(Set<GrainClass> grains, String feed, boolean clamps, boolean tape) {}
+  record Meant(Set<GrainClass> grains, String feed, boolean clamps, boolean tape) {
+    static final Meant NOTHING = new Meant(Set.of(), "", false, false);
+  }
 
   /** The same drawing with a legend under it. */
   static Drawing under(Drawing drawing, Meant meant) {

@@ -177,7 +177,8 @@ record Plate(
         template,
         HalfOnPaper.of(result, half),
         RegistrationMarks.of(half.registration()),
-        mirror);
+        mirror,
+        Optional::empty);
   }
 
   private Drawing sheets(Units units) {

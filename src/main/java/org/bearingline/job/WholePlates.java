@@ -63,16 +63,16 @@ final class WholePlates {
     Optional<Similarity> mirror =
         planned.filter(PlannedTemplate::mirroredPrint).map(template -> plan.faces().seenFromB());
     return new Plate(
-        worked,
-        planned.map(PlannedTemplate::template),
-        result,
-        PlateMarks.of(whole, here, holes, units),
-        mirror,
-        new HoldingZones(
+            worked,
             planned.map(PlannedTemplate::template),
             result,
-            atTable(here),
-            worked.order().wishes()))
+            PlateMarks.of(whole, here, holes, units),
+            mirror,
+            new HoldingZones(
+                planned.map(PlannedTemplate::template),
+                result,
+                atTable(here),
+                worked.order().wishes()))
         .registered();
   }
 
