@@ -102,6 +102,7 @@ class SvgReadBackTest {
     assertEquals(
         List.of(
             "stock",
+            "holding",
             "leftover",
             "groove",
             "panel",
