@@ -1,0 +1,372 @@
+/** The bench: what lies on the board, in the rack and on the notes beside it, kept in step. */
+
+import { Board } from './board.js';
+import { byId, setText } from './dom.js';
+import { Files } from './files.js';
+import { Kit } from './kit.js';
+import { Layers } from './layers.js';
+import { Leftovers } from './leftovers.js';
+import { Measures } from './measures.js';
+import { Paper } from './paper.js';
+import { areaOf } from './paint.js';
+import { Parts } from './parts.js';
+import { Rack } from './rack.js';
+import { RealSize, measured } from './realsize.js';
+import { showRefusal } from './refusals.js';
+import { say } from './say.js';
+import { Stock } from './stock.js';
+import { Tape } from './tape.js';
+import { verdict, plain } from './words.js';
+import { writeLength } from './length.js';
+import { post } from './api.js';
+import * as works from './work.js';
+
+/** @typedef {import('./types.js').Work} Work */
+/** @typedef {import('./types.js').Drawing} Drawing */
+/** @typedef {import('./types.js').Trouble} Trouble */
+
+export class Bench {
+  /** @param {import('./desk.js').Desk} desk @param {import('./asking.js').Asking} asking
+   * @param {import('./picker.js').Picker} picker */
+  constructor(desk, asking, picker) {
+    this.desk = desk;
+    this.asking = asking;
+    this.picker = picker;
+    /** @type {Drawing|null} */
+    this.drawing = null;
+    /** @type {Trouble|null} */
+    this.refusal = null;
+    /** @type {import('./types.js').Rack|null} */
+    this.rackAnswer = null;
+    /** @type {import('./types.js').Pages|null} */
+    this.pages = null;
+    this.job = { parts: /** @type {any[]} */ ([]), files: /** @type {string[]} */ ([]) };
+    this.plate = 1;
+    this.map = false;
+    this.hidden = new Set();
+    this.replace = false;
+    this.again = () => {};
+    this.build();
+  }
+
+  build() {
+    const { desk } = this;
+    const change = (/** @type {Work} */ work, /** @type {string} */ key, place = false) => desk.change(work, key, place);
+    this.board = new Board({
+      pick: (number) => this.pick(number),
+      seen: (view) => this.seen(view),
+      real: () => this.realSize(),
+    });
+    this.real = new RealSize((scale) => this.board.atScale(scale));
+    this.tape = new Tape((value) => this.measures.row(this.measures.held ?? '')?.put(value));
+    this.measures = new Measures({
+      set: (name, text) => change(works.withMeasure(desk.work, name, text), `measure ${name}`),
+      hold: () => this.held(),
+    });
+    this.rack = new Rack({
+      bit: (write) => change(works.withFields(desk.work, { bit: write, ...(write ? {} : { bearing: '', collar: '' }) }), 'bit'),
+      follower: (kind, write) => change(works.withFields(desk.work, { bearing: '', collar: '', ...(kind === 'own' ? {} : { [kind]: write }) }), 'follower'),
+    });
+    this.leftovers = new Leftovers((number) => this.pick(number));
+    this.layers = new Layers((id, on) => {
+      this.hidden = new Set([...this.hidden].filter((one) => one !== id).concat(on ? [] : [id]));
+      this.board.hide(this.hidden);
+    });
+    this.stock = new Stock({
+      part: (fields) => change(works.withFields(desk.work, fields), `part ${Object.keys(fields)[0]}`),
+      stock: (fields) => change(works.withStock(desk.work, fields), 'stock'),
+    });
+    this.paper = new Paper({
+      job: (fields) => change(this.onPaper(fields), `paper ${Object.keys(fields)[0]}`),
+      map: (on) => this.showMap(on),
+    });
+    this.kit = new Kit({
+      kit: (kit, what) => {
+        change(works.withKit(desk.work, kit), `kit ${what}`);
+        say(what);
+      },
+      usual: () => change(works.withUsualKit(desk.work), 'kit'),
+    });
+    this.parts = new Parts({
+      look: (name) => desk.lookAt(works.looking(desk.work, name)),
+      rename: (name) => change(works.renamed(desk.work, name), 'name'),
+      quantity: (text) => change(works.withFields(desk.work, { quantity: text === '1' ? '' : text }), 'quantity'),
+      copy: () => change(works.copied(desk.work), 'copy', true),
+      remove: () => change(works.removed(desk.work), 'remove', true),
+      add: () => this.askShape('Which part comes next?', false),
+      shape: () => this.askShape('Which shape instead?', true),
+      job: (name) => change(works.withJob(desk.work, { job: name }), 'job name'),
+    });
+    this.files = new Files({ take: () => {}, print: () => {}, zip: () => {} });
+    this.buttons();
+  }
+
+  buttons() {
+    byId('note-close').addEventListener('click', () => this.note(''));
+    byId('whole').addEventListener('click', () => this.board.whole());
+    byId('real').addEventListener('click', () => this.realSize());
+    byId('real-again').addEventListener('click', () => this.real.open());
+    byId('larger').addEventListener('click', () => this.board.zoom(1.4));
+    byId('smaller').addEventListener('click', () => this.board.zoom(1 / 1.4));
+    byId('map-button').addEventListener('click', () => this.showMap(!this.map));
+    byId('units').addEventListener('change', () => this.desk.change(
+      works.withJob(this.desk.work, { units: byId('units-in').checked ? 'in' : 'mm' }), 'units'));
+    byId('plates').addEventListener('change', (/** @type {any} */ event) => {
+      this.plate = Number(event.target.value);
+      this.ask();
+    });
+    for (const button of document.querySelectorAll('[data-to]')) {
+      button.addEventListener('click', () => {
+        const section = byId(/** @type {HTMLElement} */ (button).dataset.to ?? '');
+        section.scrollIntoView({ block: 'start' });
+        section.querySelector('h2')?.focus({ preventScroll: true });
+      });
+    }
+  }
+
+  /** @param {import('./types.js').Shop} shop */
+  know(shop) {
+    this.shop = shop;
+    this.picker.know(shop);
+    this.stock.know(shop.species);
+    this.paper.know(shop, (mm) => writeLength(mm, this.unit));
+  }
+
+  get unit() {
+    return this.desk.work.job.units === 'mm' ? 'mm' : 'in';
+  }
+
+  /** Nothing is on the bench yet. @param {Work|null} last seen here */
+  first(last) {
+    byId('go-on').hidden = !last;
+    if (last) {
+      setText(byId('go-on'), `Go on with ${last.job.job}`);
+      byId('go-on').onclick = () => {
+        byId('picker').close();
+        this.desk.change(last, 'go on', true);
+      };
+    }
+    this.picker.open('What are we making?', false);
+  }
+
+  /** @param {string} question @param {boolean} replace the shape of the part on the board */
+  askShape(question, replace) {
+    this.replace = replace;
+    byId('go-on').hidden = true;
+    this.picker.open(question, true);
+  }
+
+  /** @param {string} shape */
+  picked(shape) {
+    const { work } = this.desk;
+    this.desk.change(this.replace ? works.withShape(work, shape) : works.withPart(work, shape), `shape ${shape}`, true);
+    this.replace = false;
+  }
+
+  /** @param {Work} work @param {'changed'|'looked'|'returned'} how */
+  show(work, how) {
+    if (!works.onTheBoard(work) && work.job.parts.length) {
+      this.desk.lookAt(works.looking(work, work.job.parts[0].name));
+      return;
+    }
+    if (this.drawing && this.drawing.part !== work.part) {
+      this.plate = 1;
+    }
+    this.showFields();
+    this.ask();
+    if (how === 'returned' && this.shop) {
+      say('An earlier state of the work is back.');
+    }
+  }
+
+  /** What the maker can set, from the work alone. */
+  showFields() {
+    const { work, steps } = this.desk;
+    document.title = work.part ? `${plain(work.part)} — Bearing Line` : 'Bearing Line';
+    byId(this.unit === 'in' ? 'units-in' : 'units-mm').checked = true;
+    byId('undo').disabled = !steps.canUndo;
+    byId('redo').disabled = !steps.canRedo;
+    this.board.rulers.unit = this.unit;
+    const troubled = new Set(this.job.parts.filter((part) => part.problem).map((part) => part.name));
+    this.parts.show(work, troubled);
+    const item = works.onTheBoard(work)?.item ?? {};
+    const own = this.drawing && this.drawing.part === work.part && this.drawing.shape === item.shape;
+    const measures = own ? this.drawing?.measures : this.shop?.shapes.find((shape) => shape.name === item.shape)?.measures;
+    this.measures.show(`${work.part} ${item.shape}`, measures ?? [], item.measures ?? {}, this.unit);
+    this.held();
+    this.rack.show(this.rackAnswer, this.drawing, item);
+    this.stock.show(work, this.rackAnswer);
+    this.paper.show(work, this.map ? this.pages : null, this.map);
+    this.kit.show(work.job.kit ? work.files[work.job.kit] ?? {} : this.shop?.kit ?? {}, this.shop?.kit ?? {});
+    const empty = work.job.parts.length === 0;
+    document.body.classList.toggle('nothing', empty);
+    if (empty) {
+      this.board.clear();
+    }
+  }
+
+  ask() {
+    const { work } = this.desk;
+    if (works.onTheBoard(work) && this.shop) {
+      this.asking.ask(work, this.board.enlargement(), { map: this.map, plate: this.plate });
+    }
+  }
+
+  /** @param {Drawing} drawing @param {any} wish */
+  drawn(drawing, wish) {
+    const fresh = this.drawing?.part !== drawing.part || this.drawing?.shape !== drawing.shape;
+    this.drawing = drawing;
+    this.refusal = null;
+    requestAnimationFrame(() => {
+      if (this.drawing !== drawing) {
+        return;
+      }
+      const { work } = this.desk;
+      this.board.show(drawing, wish.enlargement);
+      showRefusal(null, work);
+      this.showVerdict();
+      this.leftovers.show(drawing, this.board.marked);
+      this.layers.show(drawing.layers, this.hidden);
+      this.showPlates(drawing);
+      this.showFields();
+      this.showFiles();
+      performance.measure('change to drawing', { start: wish.asked, end: performance.now() });
+      say(`${plain(drawing.part)}, ${drawing.outline.words}. ${drawing.tool.words}: ${verdict(drawing)}.`);
+      if (fresh && Math.abs(this.board.enlargement() / wish.enlargement - 1) > 0.15) {
+        // Only now is the size known that the lettering is set for.
+        this.ask();
+      }
+    });
+  }
+
+  /** @param {Trouble} refusal @param {any} wish */
+  refused(refusal, wish) {
+    if (wish.number !== this.asking.number) {
+      return;
+    }
+    this.refusal = refusal;
+    const shown = showRefusal(refusal, this.desk.work);
+    this.board.stale(true);
+    this.showVerdict();
+    if (!shown) {
+      say(refusal.sentence);
+    }
+  }
+
+  /** The line over the board: what lies there and what the bit makes of it. */
+  showVerdict() {
+    const { drawing, refusal } = this;
+    const strip = byId('verdict');
+    strip.dataset.verdict = refusal ? 'refused' : drawing && (drawing.leftovers.length || drawing.overcuts.length) ? 'leaves' : 'clean';
+    setText(byId('verdict-part'), drawing ? `${plain(drawing.part)}, ${drawing.outline.words}` : '');
+    setText(byId('verdict-words'), refusal ? `Not drawn: ${refusal.sentence}${drawing ? '. The last good drawing stays.' : ''}`
+      : drawing ? `${drawing.tool.words} ${verdict(drawing)}` : '');
+    const warnings = refusal || !drawing ? [] : drawing.warnings;
+    setText(byId('warnings'), warnings.join(' '));
+  }
+
+  /** @param {Drawing} drawing */
+  showPlates(drawing) {
+    const select = byId('plates');
+    byId('plates-box').hidden = drawing.plates.length < 2;
+    const key = drawing.plates.map((plate) => plate.title).join('\n');
+    if (select.dataset.made !== key) {
+      select.dataset.made = key;
+      select.replaceChildren(...drawing.plates.map((plate) => new Option(`template ${plate.number}: ${plate.title}`, String(plate.number))));
+    }
+    select.value = String(this.plate);
+  }
+
+  showFiles() {
+    const { work } = this.desk;
+    const part = this.job.parts.find((one) => one.name === work.part);
+    const own = part?.files ?? [];
+    const whole = this.job.files.filter((name) => !this.job.parts.some((one) => one.files.includes(name)));
+    this.files.show(work.part, own, whole, this.drawing?.cautions ?? this.shop?.cautions ?? []);
+  }
+
+  /** @param {import('./types.js').Rack} rack */
+  racked(rack) {
+    this.rackAnswer = rack;
+    this.showFields();
+  }
+
+  /** @param {import('./types.js').Pages} pages */
+  paged(pages) {
+    this.pages = pages;
+    if (this.map) {
+      this.board.showPages(pages);
+    }
+    this.showFields();
+  }
+
+  /** @param {any} job */
+  listed(job) {
+    this.job = job;
+    this.showFields();
+    this.showFiles();
+  }
+
+  /** @param {boolean} on */
+  showMap(on) {
+    this.map = on;
+    byId('map-button').setAttribute('aria-pressed', String(on));
+    if (on) {
+      this.asking.askPages(this.desk.work, this.plate);
+    } else {
+      this.board.showPages(null);
+      this.pages = null;
+    }
+    this.showFields();
+  }
+
+  /** Paper is the whole job's, unless this part has its own. @param {Record<string, string>} fields */
+  onPaper(fields) {
+    const { work } = this.desk;
+    const [name] = Object.keys(fields);
+    return works.onTheBoard(work)?.item[name] === undefined ? works.withJob(work, fields) : works.withFields(work, fields);
+  }
+
+  /** @param {number} number of a leftover */
+  pick(number) {
+    const same = this.board.marked === number;
+    this.board.mark(same ? null : number);
+    this.leftovers.show(this.drawing, this.board.marked);
+    if (!same) {
+      this.board.bring(number);
+      this.leftovers.reveal(number);
+    }
+  }
+
+  /** @param {import('./types.js').View} view of the board as it now is */
+  seen(view) {
+    this.rack?.scaled(view.scale);
+    const real = measured();
+    const isReal = real !== null && Math.abs(view.scale / real - 1) < 1e-3;
+    byId('real').setAttribute('aria-pressed', String(isReal));
+    byId('real-again').hidden = !isReal;
+  }
+
+  realSize() {
+    const scale = measured();
+    if (scale) {
+      this.board.atScale(scale);
+    } else {
+      this.real.open();
+    }
+  }
+
+  /** The measure in hand goes to the tape. */
+  held() {
+    const row = this.measures?.row(this.measures.held ?? '');
+    this.tape.show(row ? row.pulled() : null);
+  }
+
+  /** @param {string} text @param {boolean} [trouble] */
+  note(text, trouble = false) {
+    const note = byId('note');
+    note.classList.toggle('trouble', trouble);
+    setText(byId('note-text'), text);
+    note.hidden = !text;
+  }
+}

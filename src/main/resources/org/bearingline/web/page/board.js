@@ -1,0 +1,255 @@
+/** The drawing board: the part lying on it, its lines, the sheets of paper, the flags. */
+
+import { byId, setAttr, svg } from './dom.js';
+import { Flags } from './flags.js';
+import { gestures } from './gestures.js';
+import { Loupe } from './loupe.js';
+import { LETTERING, LETTER_MM, areaOf, paintLayers } from './paint.js';
+import { RULE, Rulers } from './rulers.js';
+import * as views from './view.js';
+
+/** @typedef {import('./types.js').Drawing} Drawing */
+/** @typedef {import('./types.js').View} View */
+/** @typedef {import('./types.js').Pages} Pages */
+
+const GLIDE = 180;
+
+export class Board {
+  /** @param {{pick: (number: number) => void, seen: (view: View) => void, real: () => void}} tell */
+  constructor(tell) {
+    this.tell = tell;
+    this.window = byId('board-window');
+    this.world = byId('world');
+    this.wood = byId('wood');
+    this.fibres = byId('wood-grain');
+    this.plate = byId('plate');
+    this.drawn = byId('drawn');
+    this.ghost = byId('ghost');
+    this.paper = byId('paper-sheets');
+    this.rulers = new Rulers(byId('rule-across'), byId('rule-up'));
+    this.flags = new Flags(byId('flags'), tell.pick);
+    this.loupe = new Loupe(byId('flags'), byId('world-content'));
+    /** @type {Drawing|null} */
+    this.drawing = null;
+    /** @type {number|null} */
+    this.marked = null;
+    /** @type {View} */
+    this.view = { scale: 1, x: 0, y: 0 };
+    this.size = { width: 0, height: 0 };
+    /** Whether the maker has not moved the board away from the whole. */
+    this.shownWhole = true;
+    /** @type {Pages|null} */
+    this.pages = null;
+    this.hidden = new Set();
+    this.glide = 0;
+    gestures(this.window, () => this.view, (view) => this.look(view), {
+      whole: () => this.whole(),
+      real: () => tell.real(),
+      middle: () => ({ x: this.size.width / 2, y: this.size.height / 2 }),
+    });
+    new ResizeObserver(([entry]) => this.resized(entry.contentRect)).observe(this.window);
+  }
+
+  /** Lettering that the server sets for this size of board. @returns {number} */
+  enlargement(width = this.drawing?.outline.width ?? 600, height = this.drawing?.outline.height ?? 200) {
+    const room = { width: Math.max(200, this.size.width - 180), height: Math.max(120, this.size.height - 160) };
+    const scale = Math.min(room.width / width, room.height / height);
+    return Number(Math.min(60, Math.max(0.05, LETTERING / (LETTER_MM * scale))).toPrecision(3));
+  }
+
+  /** @param {Drawing} drawing @param {number} enlargement that it was asked with */
+  show(drawing, enlargement) {
+    const other = this.drawing?.part !== drawing.part || this.drawing?.shape !== drawing.shape;
+    this.drawing = drawing;
+    this.lay(drawing.layers);
+    paintLayers(this.drawn, drawing.layers, enlargement);
+    this.flags.show(drawing.leftovers);
+    this.rulers.zero = { x: drawing.outline.x, y: drawing.outline.y + drawing.outline.height };
+    this.stale(false);
+    this.mark(other || !drawing.leftovers.some((one) => one.number === this.marked) ? null : this.marked);
+    if (other) {
+      this.shownWhole = true;
+    }
+    if (other || (this.shownWhole && !views.sitsWell(this.box(), this.view, this.size, this.rim()))) {
+      this.whole(!other);
+    } else {
+      this.repaint();
+    }
+  }
+
+  /** Fills the part with wood and the template's plate with its tint.
+   * @param {import('./types.js').Layer[]} layers */
+  lay(layers) {
+    const area = (/** @type {string} */ id) => areaOf(layers.find((layer) => layer.id === id));
+    setAttr(this.wood, 'd', area('part'));
+    setAttr(this.fibres, 'd', area('part'));
+    setAttr(this.plate, 'd', area('template'));
+  }
+
+  /** Nothing lies on the board. */
+  clear() {
+    this.drawing = null;
+    this.lay([]);
+    this.drawn.replaceChildren();
+    this.flags.show([]);
+    this.showPages(null);
+    this.showGhost('');
+    this.mark(null);
+  }
+
+  /** @param {boolean} stale whether what is drawn is not what is asked for */
+  stale(stale) {
+    this.window.classList.toggle('stale', stale);
+  }
+
+  /** @param {string} d an outline as it would be, or nothing */
+  showGhost(d) {
+    setAttr(this.ghost, 'd', d);
+  }
+
+  /** @param {Pages|null} pages */
+  showPages(pages) {
+    this.pages = pages;
+    this.paper.replaceChildren(...(pages?.pages ?? []).map((page) => svg('g', { class: 'sheet' },
+      svg('rect', { x: page.x, y: page.y, width: page.width, height: page.height }),
+      svg('text', { transform: `translate(${page.x} ${page.y})`, dx: '0.5em', dy: '1.3em' }, page.name))));
+    if (this.shownWhole && this.drawing && !views.sitsWell(this.box(), this.view, this.size, this.rim())) {
+      this.whole();
+    }
+  }
+
+  /** @param {Set<string>} hidden ids of layers */
+  hide(hidden) {
+    this.hidden = hidden;
+    this.world.setAttribute('data-hidden', [...hidden].join(' '));
+    this.mark(this.marked);
+  }
+
+  /** @param {number|null} number of a leftover to point at */
+  mark(number) {
+    this.marked = number;
+    this.flags.mark(number, this.hidden.has('leftover'));
+    this.showLoupe();
+  }
+
+  /** Shows a leftover even where it lay outside the window. @param {number} number */
+  bring(number) {
+    const leftover = this.drawing?.leftovers.find((one) => one.number === number);
+    if (!leftover) {
+      return;
+    }
+    const spot = views.onScreen(this.view, leftover);
+    const inside = spot.x > RULE + 20 && spot.y > RULE + 20
+      && spot.x < this.size.width - 20 && spot.y < this.size.height - 20;
+    if (!inside) {
+      this.shownWhole = false;
+      this.glideTo(views.centredOn(this.view.scale, leftover, this.size));
+    }
+  }
+
+  /** @param {boolean} [glide] */
+  whole(glide = true) {
+    this.shownWhole = true;
+    if (this.drawing && this.size.width) {
+      const view = views.fitted(this.box(), this.size, this.rim());
+      if (glide) {
+        this.glideTo(view);
+      } else {
+        this.set(view);
+      }
+    }
+  }
+
+  /** @param {number} scale pixels for a mm */
+  atScale(scale) {
+    const middle = views.onBoard(this.view, { x: this.size.width / 2, y: this.size.height / 2 });
+    this.shownWhole = false;
+    this.glideTo(views.centredOn(scale, middle, this.size));
+  }
+
+  /** @param {number} factor */
+  zoom(factor) {
+    this.look(views.zoomedAt(this.view, factor, this.size.width / 2, this.size.height / 2));
+  }
+
+  /** @param {View} view as the maker moves it */
+  look(view) {
+    this.shownWhole = false;
+    cancelAnimationFrame(this.glide);
+    this.set(view);
+  }
+
+  /** @param {View} to */
+  glideTo(to) {
+    cancelAnimationFrame(this.glide);
+    const from = this.view;
+    const still = matchMedia('(prefers-reduced-motion: reduce)').matches || document.hidden;
+    if (still || !from.x) {
+      this.set(to);
+      return;
+    }
+    const start = performance.now();
+    const step = (/** @type {number} */ now) => {
+      const t = Math.min(1, Math.max(0, (now - start) / GLIDE));
+      this.set(t === 1 ? to : views.between(from, to, 1 - (1 - t) ** 3));
+      if (t < 1) {
+        this.glide = requestAnimationFrame(step);
+      }
+    };
+    this.glide = requestAnimationFrame(step);
+  }
+
+  /** @param {View} view */
+  set(view) {
+    this.view = view;
+    this.repaint();
+    this.tell.seen(view);
+  }
+
+  repaint() {
+    const { scale, x, y } = this.view;
+    setAttr(this.world, 'transform', `matrix(${scale} 0 0 ${scale} ${x} ${y})`);
+    this.world.style.setProperty('--k', String(1 / scale));
+    if (this.size.width) {
+      this.rulers.paint(this.view, this.size);
+    }
+    if (this.drawing) {
+      const { outline } = this.drawing;
+      const middle = { x: outline.x + outline.width / 2, y: outline.y + outline.height / 2 };
+      this.flags.place_((point) => views.onScreen(this.view, point), views.onScreen(this.view, middle));
+      this.showLoupe();
+    }
+  }
+
+  showLoupe() {
+    const leftover = this.drawing?.leftovers.find((one) => one.number === this.marked) ?? null;
+    this.loupe.show(leftover, this.drawing?.tool.bit ?? 0, (point) => views.onScreen(this.view, point));
+  }
+
+  /** What the whole is: the drawing, and the sheets that lie over it. */
+  box() {
+    const boxes = [/** @type {Drawing} */ (this.drawing).view, ...(this.pages?.pages ?? [])];
+    const x = Math.min(...boxes.map((box) => box.x));
+    const y = Math.min(...boxes.map((box) => box.y));
+    return {
+      x,
+      y,
+      width: Math.max(...boxes.map((box) => box.x + box.width)) - x,
+      height: Math.max(...boxes.map((box) => box.y + box.height)) - y,
+    };
+  }
+
+  rim() {
+    return { left: RULE + 14, top: RULE + 14, right: 14, bottom: 14 };
+  }
+
+  /** @param {{width: number, height: number}} size */
+  resized({ width, height }) {
+    this.size = { width, height };
+    if (this.shownWhole) {
+      this.whole(false);
+    } else {
+      this.repaint();
+    }
+  }
+}

@@ -1,0 +1,127 @@
+/** What leaves the page and what comes to it: files taken, printed, saved and opened. */
+
+import { packed } from './address.js';
+import { Refused, post, postForBytes } from './api.js';
+import { byId } from './dom.js';
+import { printBlob, saveBlob } from './files.js';
+import { opened, takeFiles } from './opening.js';
+import { say } from './say.js';
+import * as works from './work.js';
+
+/** @typedef {import('./desk.js').Desk} Desk */
+/** @typedef {import('./bench.js').Bench} Bench */
+
+/**
+ * @param {Desk} desk
+ * @param {Bench} bench
+ * @param {import('./trouble.js').TroubleBar} trouble
+ */
+export function wireFiles(desk, bench, trouble) {
+  const state = () => ({ job: desk.work.job, files: desk.work.files });
+
+  /** @param {string} what is being made @param {() => Promise<void>} make */
+  async function making(what, make) {
+    bench.note(`Making ${what} …`);
+    try {
+      await make();
+      bench.note(`${what} is ready.`);
+      say(`${what} is ready.`);
+    } catch (error) {
+      if (!(error instanceof Refused)) {
+        throw error;
+      }
+      if (error.isInput) {
+        bench.note(`${what} could not be made: ${error.trouble.sentence}`, true);
+      } else {
+        bench.note('');
+        trouble.show(error);
+      }
+    }
+  }
+
+  bench.files.tell = {
+    take: (name) => making(name, async () => saveBlob(await postForBytes('/api/file', { state: state(), name }), name)),
+    print: () => {
+      const name = `${desk.work.part}${bench.plate > 1 ? `-template-${bench.plate}` : ''}-sheets.pdf`;
+      making(name, async () => printBlob(await postForBytes('/api/file', { state: state(), name })));
+    },
+    zip: (all) => {
+      const name = `${all ? fileName(desk.work.job.job) : desk.work.part}.zip`;
+      making(name, async () => saveBlob(await postForBytes('/api/zip', all ? { state: state() } : { state: state(), part: desk.work.part }), name));
+    },
+  };
+
+  byId('save').addEventListener('click', () => making('The job file', async () => {
+    if (Object.keys(desk.work.files).length) {
+      saveBlob(await postForBytes('/api/save.zip', { state: state() }), `${fileName(desk.work.job.job)}-job.zip`);
+      return;
+    }
+    const { name, text } = await post('/api/save', { state: state() });
+    saveBlob(new Blob([text], { type: 'application/yaml' }), name);
+  }));
+
+  /** @param {File} file */
+  async function take(file) {
+    bench.note(`Reading ${file.name} …`);
+    byId('picker').close();
+    try {
+      taken(await opened(file), file.name);
+    } catch (error) {
+      if (!(error instanceof Refused)) {
+        throw error;
+      }
+      bench.note(error.isInput ? `${file.name}: ${error.trouble.sentence}` : '', error.isInput);
+      if (!error.isInput) {
+        trouble.show(error);
+      }
+      if (!desk.work.job.parts.length) {
+        bench.picker.open('What are we making?', false);
+      }
+    }
+  }
+
+  /** @param {import('./opening.js').Opened} what @param {string} from */
+  function taken(what, from) {
+    if (what.kind === 'work') {
+      const first = what.work.job.parts[0]?.name ?? '';
+      desk.change({ ...what.work, files: what.work.files ?? {}, part: what.work.part || first }, `open ${from}`, true);
+      bench.note(`${from} lies on the bench.`);
+    } else if (what.kind === 'kit') {
+      desk.change(works.withKit(desk.work, what.kit), 'kit', false);
+      bench.note(`The rack holds what ${from} lists.`);
+    } else {
+      desk.change(works.withPart(desk.work, what.name, { [what.name]: what.text }), `draw ${from}`, true);
+      bench.note([`${from} is a part now.`, ...what.words].join(' '));
+    }
+  }
+
+  const choose = takeFiles(take);
+  byId('open').addEventListener('click', choose);
+
+  return {
+    choose,
+    keepCopy() {
+      saveBlob(new Blob([JSON.stringify(desk.work, null, 2)], { type: 'application/json' }), 'bearing-line-work.json');
+    },
+    /** @param {string} address printed by the program */
+    async moveTo(address) {
+      const field = byId('new-address');
+      if (!/^http:\/\/(127\.0\.0\.1|localhost):\d+\/#token=/.test(address)) {
+        field.setAttribute('aria-invalid', 'true');
+        say('That is not the address that the program printed; it begins with http://127.0.0.1: and holds a token.');
+        return;
+      }
+      const work = desk.work.job.parts.length ? `&state=${await packed(desk.work)}` : '';
+      if (new URL(address).origin === location.origin) {
+        location.hash = `${new URL(address).hash}${work}`;
+      } else {
+        location.assign(address + work);
+      }
+    },
+  };
+}
+
+/** @param {unknown} name @returns {string} of the job, as file names are written */
+function fileName(name) {
+  return String(name ?? 'job').toLowerCase().replaceAll(/[^a-z0-9]+/g, '-').replaceAll(/^-|-$/g, '') || 'job';
+}
