@@ -40,6 +40,7 @@ async function begin() {
   const asking = new Asking({
     drawn: (drawing, wish) => bench.drawn(drawing, wish),
     refused: (refusal, wish) => bench.refused(refusal, wish),
+    doubted: (doubt) => bench.doubted(doubt),
     racked: (rack) => bench.racked(rack),
     paged: (pages) => bench.paged(pages),
     listed: (job) => bench.listed(job),

@@ -20,6 +20,8 @@ export class Asking {
    * @param {object} tell
    * @param {(drawing: any, wish: any) => void} tell.drawn
    * @param {(trouble: import('./types.js').Trouble, wish: any) => void} tell.refused
+   * @param {(trouble: import('./types.js').Trouble) => void} tell.doubted the drawing stands, but
+   *     something else asked with it is refused
    * @param {(error: Refused) => void} tell.lost
    * @param {() => void} tell.answered
    * @param {(rack: any, wish: any) => void} tell.racked
@@ -47,7 +49,11 @@ export class Asking {
       if (wish.number === this.number) {
         accept(answer, wish);
       }
-    }, (error) => this.failed(error, () => {}));
+    }, (error, wish) => this.failed(error, (trouble) => {
+      if (wish.number === this.number) {
+        this.tell.doubted(trouble);
+      }
+    }));
   }
 
   /**

@@ -8,7 +8,7 @@ import { Layers } from './layers.js';
 import { Leftovers } from './leftovers.js';
 import { Measures } from './measures.js';
 import { Paper } from './paper.js';
-import { areaOf } from './paint.js';
+import { Order } from './order.js';
 import { Parts } from './parts.js';
 import { Rack } from './rack.js';
 import { RealSize, measured } from './realsize.js';
@@ -16,14 +16,17 @@ import { showRefusal } from './refusals.js';
 import { say } from './say.js';
 import { Stock } from './stock.js';
 import { Tape } from './tape.js';
-import { verdict, plain } from './words.js';
+import { allLayers, plain, templateWords, verdict } from './words.js';
 import { writeLength } from './length.js';
-import { post } from './api.js';
+import { WhatIf } from './whatif.js';
 import * as works from './work.js';
 
 /** @typedef {import('./types.js').Work} Work */
 /** @typedef {import('./types.js').Drawing} Drawing */
 /** @typedef {import('./types.js').Trouble} Trouble */
+
+/** How long a note that asks for nothing stays, in ms. */
+const NOTE_TIME = 8000;
 
 export class Bench {
   /** @param {import('./desk.js').Desk} desk @param {import('./asking.js').Asking} asking
@@ -36,6 +39,8 @@ export class Bench {
     this.drawing = null;
     /** @type {Trouble|null} */
     this.refusal = null;
+    /** Shape that the drawing was made from. @type {string|undefined} */
+    this.drawnShape = undefined;
     /** @type {import('./types.js').Rack|null} */
     this.rackAnswer = null;
     /** @type {import('./types.js').Pages|null} */
@@ -45,6 +50,7 @@ export class Bench {
     this.map = false;
     this.hidden = new Set();
     this.replace = false;
+    this.noteTimer = 0;
     this.again = () => {};
     this.build();
   }
@@ -61,13 +67,19 @@ export class Bench {
     this.tape = new Tape((value) => this.measures.row(this.measures.held ?? '')?.put(value));
     this.measures = new Measures({
       set: (name, text) => change(works.withMeasure(desk.work, name, text), `measure ${name}`),
-      hold: () => this.held(),
+      hold: () => {
+        this.held();
+        this.pointAt();
+      },
+      left: () => this.whatIf.clear(),
     });
+    this.whatIf = new WhatIf((d) => this.board.showGhost(d));
     this.rack = new Rack({
       bit: (write) => change(works.withFields(desk.work, { bit: write, ...(write ? {} : { bearing: '', collar: '' }) }), 'bit'),
       follower: (kind, write) => change(works.withFields(desk.work, { bearing: '', collar: '', ...(kind === 'own' ? {} : { [kind]: write }) }), 'follower'),
     });
     this.leftovers = new Leftovers((number) => this.pick(number));
+    this.order = new Order();
     this.layers = new Layers((id, on) => {
       this.hidden = new Set([...this.hidden].filter((one) => one !== id).concat(on ? [] : [id]));
       this.board.hide(this.hidden);
@@ -172,6 +184,12 @@ export class Bench {
     if (this.drawing && this.drawing.part !== work.part) {
       this.plate = 1;
     }
+    if (how !== 'changed') {
+      this.measures.settle();
+    }
+    if (this.shop && work.job.parts.length === 0) {
+      this.picker.open('What are we making?', this.desk.steps.canUndo);
+    }
     this.showFields();
     this.ask();
     if (how === 'returned' && this.shop) {
@@ -190,9 +208,14 @@ export class Bench {
     const troubled = new Set(this.job.parts.filter((part) => part.problem).map((part) => part.name));
     this.parts.show(work, troubled);
     const item = works.onTheBoard(work)?.item ?? {};
-    const own = this.drawing && this.drawing.part === work.part && this.drawing.shape === item.shape;
-    const measures = own ? this.drawing?.measures : this.shop?.shapes.find((shape) => shape.name === item.shape)?.measures;
-    this.measures.show(`${work.part} ${item.shape}`, measures ?? [], item.measures ?? {}, this.unit);
+    const own = this.drawing && this.drawing.part === work.part && this.drawnShape === item.shape;
+    const usual = this.shop?.shapes.find((shape) => shape.name === item.shape)?.measures ?? [];
+    const measures = own && this.drawing?.measures.length ? this.drawing.measures : usual;
+    this.measures.show(`${work.part} ${item.shape}`, measures, item.measures ?? {}, this.unit, usual);
+    byId('measures-teach').hidden = measures.length === 0;
+    byId('no-measures').hidden = measures.length > 0;
+    setText(byId('no-measures'), works.onTheBoard(work)?.list === 'panels' ? 'A panel takes its size from the frame it sits in.'
+      : 'This shape has no measures to set.');
     this.held();
     this.rack.show(this.rackAnswer, this.drawing, item);
     this.stock.show(work, this.rackAnswer);
@@ -214,24 +237,28 @@ export class Bench {
 
   /** @param {Drawing} drawing @param {any} wish */
   drawn(drawing, wish) {
-    const fresh = this.drawing?.part !== drawing.part || this.drawing?.shape !== drawing.shape;
+    const shape = works.onTheBoard(wish.work)?.item.shape;
+    const fresh = this.drawing?.part !== drawing.part || this.drawnShape !== shape;
     this.drawing = drawing;
+    this.drawnShape = shape;
     this.refusal = null;
     requestAnimationFrame(() => {
       if (this.drawing !== drawing) {
         return;
       }
       const { work } = this.desk;
-      this.board.show(drawing, wish.enlargement);
+      this.board.show(drawing, wish.enlargement, fresh);
       showRefusal(null, work);
       this.showVerdict();
       this.leftovers.show(drawing, this.board.marked);
-      this.layers.show(drawing.layers, this.hidden);
+      this.order.show(drawing);
+      this.layers.show(allLayers(drawing), this.hidden);
       this.showPlates(drawing);
       this.showFields();
       this.showFiles();
+      this.pointAt();
       performance.measure('change to drawing', { start: wish.asked, end: performance.now() });
-      say(`${plain(drawing.part)}, ${drawing.outline.words}. ${drawing.tool.words}: ${verdict(drawing)}.`);
+      say(`${plain(drawing.part)}, ${drawing.outline.words}. ${drawing.tool.words}: ${verdict(drawing)}. ${templateWords(drawing)}`);
       if (fresh && Math.abs(this.board.enlargement() / wish.enlargement - 1) > 0.15) {
         // Only now is the size known that the lettering is set for.
         this.ask();
@@ -246,20 +273,29 @@ export class Bench {
     }
     this.refusal = refusal;
     const shown = showRefusal(refusal, this.desk.work);
+    this.whatIf.clear();
     this.board.stale(true);
-    this.showVerdict();
+    this.showVerdict(shown);
     if (!shown) {
       say(refusal.sentence);
     }
   }
 
-  /** The line over the board: what lies there and what the bit makes of it. */
-  showVerdict() {
+  /** The drawing stands, but not all that hangs on it, such as its sheets. @param {Trouble} doubt */
+  doubted(doubt) {
+    if (!this.refusal && !showRefusal(doubt, this.desk.work)) {
+      this.note(doubt.sentence, true);
+    }
+  }
+
+  /** The line over the board: what lies there and what the bit makes of it.
+   * @param {boolean} [shown] whether a field shows the refusal, so that it need not stand here */
+  showVerdict(shown = false) {
     const { drawing, refusal } = this;
     const strip = byId('verdict');
     strip.dataset.verdict = refusal ? 'refused' : drawing && (drawing.leftovers.length || drawing.overcuts.length) ? 'leaves' : 'clean';
     setText(byId('verdict-part'), drawing ? `${plain(drawing.part)}, ${drawing.outline.words}` : '');
-    setText(byId('verdict-words'), refusal ? `Not drawn: ${refusal.sentence}${drawing ? '. The last good drawing stays.' : ''}`
+    setText(byId('verdict-words'), refusal ? [shown ? 'Not drawn.' : `Not drawn: ${refusal.sentence}.`, drawing ? 'The last good drawing stays.' : ''].join(' ')
       : drawing ? `${drawing.tool.words} ${verdict(drawing)}` : '');
     const warnings = refusal || !drawing ? [] : drawing.warnings;
     setText(byId('warnings'), warnings.join(' '));
@@ -303,6 +339,10 @@ export class Bench {
   /** @param {any} job */
   listed(job) {
     this.job = job;
+    const own = job.parts.find((/** @type {any} */ part) => part.name === this.desk.work.part);
+    if (own?.problem) {
+      this.doubted(own.problem);
+    }
     this.showFields();
     this.showFiles();
   }
@@ -362,9 +402,23 @@ export class Bench {
     this.tape.show(row ? row.pulled() : null);
   }
 
+  /** Shows which edge the measure in hand moves. */
+  pointAt() {
+    const row = this.measures?.row(this.measures.held ?? '');
+    if (row?.measure.kind === 'length' && row.element.contains(document.activeElement) && !this.refusal) {
+      this.whatIf.show(this.desk.work, row.measure, row.current().value);
+    } else {
+      this.whatIf?.clear();
+    }
+  }
+
   /** @param {string} text @param {boolean} [trouble] */
   note(text, trouble = false) {
     const note = byId('note');
+    clearTimeout(this.noteTimer);
+    if (text && !trouble) {
+      this.noteTimer = setTimeout(() => this.note(''), NOTE_TIME);
+    }
     note.classList.toggle('trouble', trouble);
     setText(byId('note-text'), text);
     note.hidden = !text;

@@ -4,8 +4,9 @@ import { byId, setAttr, svg } from './dom.js';
 import { Flags } from './flags.js';
 import { gestures } from './gestures.js';
 import { Loupe } from './loupe.js';
-import { LETTERING, LETTER_MM, areaOf, paintLayers } from './paint.js';
+import { LETTERING, LETTER_MM, areaOf, headScale, paintLayers } from './paint.js';
 import { RULE, Rulers } from './rulers.js';
+import { allLayers } from './words.js';
 import * as views from './view.js';
 
 /** @typedef {import('./types.js').Drawing} Drawing */
@@ -38,6 +39,8 @@ export class Board {
     this.size = { width: 0, height: 0 };
     /** Whether the maker has not moved the board away from the whole. */
     this.shownWhole = true;
+    /** Enlargement that the lettering shown was set for. */
+    this.enlarged = 1;
     /** @type {Pages|null} */
     this.pages = null;
     this.hidden = new Set();
@@ -57,12 +60,13 @@ export class Board {
     return Number(Math.min(60, Math.max(0.05, LETTERING / (LETTER_MM * scale))).toPrecision(3));
   }
 
-  /** @param {Drawing} drawing @param {number} enlargement that it was asked with */
-  show(drawing, enlargement) {
-    const other = this.drawing?.part !== drawing.part || this.drawing?.shape !== drawing.shape;
+  /** @param {Drawing} drawing @param {number} enlargement that it was asked with
+   * @param {boolean} other whether it is another part or shape than the one shown */
+  show(drawing, enlargement, other) {
     this.drawing = drawing;
     this.lay(drawing.layers);
-    paintLayers(this.drawn, drawing.layers, enlargement);
+    this.enlarged = enlargement;
+    paintLayers(this.drawn, withoutNumbers(drawing), enlargement);
     this.flags.show(drawing.leftovers);
     this.rulers.zero = { x: drawing.outline.x, y: drawing.outline.y + drawing.outline.height };
     this.stale(false);
@@ -163,8 +167,12 @@ export class Board {
   /** @param {number} scale pixels for a mm */
   atScale(scale) {
     const middle = views.onBoard(this.view, { x: this.size.width / 2, y: this.size.height / 2 });
+    const outline = this.drawing?.outline;
+    // From the whole one comes to an edge rather than to bare wood.
+    const point = this.drawing?.leftovers.find((one) => one.number === this.marked)
+      ?? (this.shownWhole && outline ? { x: outline.x + outline.width / 2, y: outline.y + outline.height } : middle);
     this.shownWhole = false;
-    this.glideTo(views.centredOn(scale, middle, this.size));
+    this.glideTo(views.centredOn(scale, point, this.size));
   }
 
   /** @param {number} factor */
@@ -210,6 +218,7 @@ export class Board {
     const { scale, x, y } = this.view;
     setAttr(this.world, 'transform', `matrix(${scale} 0 0 ${scale} ${x} ${y})`);
     this.world.style.setProperty('--k', String(1 / scale));
+    this.world.style.setProperty('--head', String(headScale(this.enlarged, scale)));
     if (this.size.width) {
       this.rulers.paint(this.view, this.size);
     }
@@ -223,7 +232,7 @@ export class Board {
 
   showLoupe() {
     const leftover = this.drawing?.leftovers.find((one) => one.number === this.marked) ?? null;
-    this.loupe.show(leftover, this.drawing?.tool.bit ?? 0, (point) => views.onScreen(this.view, point));
+    this.loupe.show(leftover, this.drawing?.tool.bit ?? 0, (point) => views.onScreen(this.view, point), this.enlarged);
   }
 
   /** What the whole is: the drawing, and the sheets that lie over it. */
@@ -252,4 +261,14 @@ export class Board {
       this.repaint();
     }
   }
+}
+
+/** The flags carry the numbers of the leftovers, so the drawing need not.
+ * @param {Drawing} drawing */
+function withoutNumbers(drawing) {
+  const numbers = new Set(drawing.leftovers.map((leftover) => String(leftover.number)));
+  return allLayers(drawing).map((layer) => (layer.id !== 'labels' ? layer : {
+    ...layer,
+    figures: layer.figures.filter((figure) => figure.kind !== 'words' || !numbers.has(figure.text)),
+  }));
 }

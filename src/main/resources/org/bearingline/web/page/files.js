@@ -12,9 +12,9 @@ export class Files {
     this.list = byId('file-list');
     this.jobList = byId('job-file-list');
     this.made = '';
-    byId('print-sheets').addEventListener('click', () => tell.print());
-    byId('zip-part').addEventListener('click', () => tell.zip(false));
-    byId('zip-all').addEventListener('click', () => tell.zip(true));
+    byId('print-sheets').addEventListener('click', () => this.tell.print());
+    byId('zip-part').addEventListener('click', () => this.tell.zip(false));
+    byId('zip-all').addEventListener('click', () => this.tell.zip(true));
   }
 
   /**

@@ -18,7 +18,7 @@ export function gestures(window_, view, look, keys) {
   const fingers = new Map();
 
   window_.addEventListener('pointerdown', (event) => {
-    if (event.button !== 0 || /** @type {Element} */ (event.target).closest('button')) {
+    if (event.button !== 0 || /** @type {Element} */ (event.target).closest('button, select, label')) {
       return;
     }
     fingers.set(event.pointerId, at(event));

@@ -12,9 +12,11 @@ const KINDS = {
 };
 
 const LABELS = {
-  diameter: 'diameter', 'cutting-length': 'cutting length', shank: 'shank', bearing: 'bearing at the',
+  diameter: 'diameter', 'cutting-length': 'cutting length', shank: 'shank', bearing: 'bearing',
   outside: 'outside', inside: 'inside', width: 'width', radius: 'tightest radius',
 };
+
+const BEARINGS = { none: 'no bearing', shank: 'bearing at the shank', tip: 'bearing at the tip', both: 'a bearing at both ends' };
 
 const TITLES = { bits: 'Bits', bearings: 'Bearings', collars: 'Collars', blades: 'Band-saw blades' };
 
@@ -100,7 +102,7 @@ function toolWords(tool, fields) {
     if (i === 0) {
       return value;
     }
-    return field === 'bearing' ? (value === 'none' ? 'no bearing' : `bearing at the ${value}`)
+    return field === 'bearing' ? (BEARINGS[/** @type {keyof typeof BEARINGS} */ (value)] ?? value)
       : `${LABELS[/** @type {keyof typeof LABELS} */ (field)]} ${value}`;
   }).join(', ');
 }

@@ -6,7 +6,7 @@ import { LAYERS } from './words.js';
 /** @typedef {import('./types.js').Layer} Layer */
 
 /** Everything that can be switched, in the order of the work. */
-const ORDER = ['part', 'template', 'leftover', 'rough-line', 'cutter-centre', 'feed', 'groove', 'panel', 'recess', 'stock', 'marks', 'labels'];
+const ORDER = ['part', 'template', 'leftover', 'overcut', 'rough-line', 'cutter-centre', 'feed', 'groove', 'panel', 'recess', 'stock', 'marks', 'labels'];
 
 export class Layers {
   /** @param {(id: string, on: boolean) => void} turn */
@@ -45,7 +45,7 @@ function sample(id) {
   setAttr(group, 'data-layer', id);
   if (id === 'labels') {
     group.append(svg('text', { class: 'words', x: 28, y: 20, 'text-anchor': 'middle' }, '24 in'));
-  } else if (id === 'leftover' || id === 'part') {
+  } else if (['leftover', 'overcut', 'part'].includes(id)) {
     group.append(svg('path', { class: id === 'part' ? 'line wood' : 'area', d: 'M4 4H52V24H4Z' }));
   } else {
     group.append(svg('path', { class: 'line', d: 'M2 14H54' }));

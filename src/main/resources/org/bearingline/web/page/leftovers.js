@@ -21,7 +21,7 @@ export class Leftovers {
       this.list.replaceChildren(...(drawing?.leftovers ?? []).map((one) => h('li', {},
         h('button', { type: 'button', class: 'leftover-row', 'data-number': one.number, onclick: () => this.pick(one.number) },
           h('span', { class: 'balloon' }, String(one.number)),
-          h('span', { class: 'leftover-words' }, one.words, h('span', { class: 'advice' }, one.advice))))));
+          h('span', { class: 'leftover-words' }, one.words.replace(/^\d+ +/, ''), h('span', { class: 'advice' }, one.advice))))));
       this.overcuts.replaceChildren(...(drawing?.overcuts ?? []).map((one) => h('li', {}, one.words)));
     }
     for (const row of this.list.querySelectorAll('button')) {

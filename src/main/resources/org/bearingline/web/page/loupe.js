@@ -2,6 +2,7 @@
 
 import { svg, setAttr } from './dom.js';
 import { bitPlace } from './bitplace.js';
+import { headScale } from './paint.js';
 
 /** @typedef {import('./types.js').Leftover} Leftover */
 
@@ -26,8 +27,9 @@ export class Loupe {
    * @param {Leftover|null} leftover null to take the glass away
    * @param {number} bit diameter in mm
    * @param {(point: {x: number, y: number}) => {x: number, y: number}} onScreen
+   * @param {number} enlargement of the drawing's lettering
    */
-  show(leftover, bit, onScreen) {
+  show(leftover, bit, onScreen, enlargement) {
     this.glass.style.display = leftover ? '' : 'none';
     if (!leftover) {
       return;
@@ -45,6 +47,7 @@ export class Loupe {
     setAttr(this.inner, 'transform',
       `translate(${width / 2} ${width / 2}) scale(${scale}) translate(${-middle.x} ${-middle.y})`);
     this.inner.style.setProperty('--k', String(1 / scale));
+    this.inner.style.setProperty('--head', String(headScale(enlargement, scale)));
     const stands = bitPlace(leftover.d, bit / 2);
     this.bit.style.display = stands ? '' : 'none';
     this.centre.style.display = stands ? '' : 'none';

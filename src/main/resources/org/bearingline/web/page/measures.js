@@ -8,14 +8,18 @@ import { plain } from './words.js';
 /** @typedef {import('./types.js').Measure} Measure */
 
 export class Measures {
-  /** @param {{set: (name: string, text: string) => void, hold: (name: string|null) => void}} tell */
+  /** @param {{set: (name: string, text: string) => void, hold: (name: string|null) => void,
+   *     left: () => void}} tell */
   constructor(tell) {
     this.tell = tell;
     this.list = byId('measure-list');
+    this.list.addEventListener('focusout', () => tell.left());
     /** @type {Map<string, Row>} */
     this.rows = new Map();
     this.made = '';
     this.unit = 'in';
+    /** @type {Map<string, Measure>} */
+    this.usual = new Map();
     /** @type {string|null} */
     this.held = null;
   }
@@ -25,15 +29,17 @@ export class Measures {
    * @param {Measure[]} measures
    * @param {Record<string, string>} texts as the job gives them
    * @param {string} unit
+   * @param {Measure[]} usual the same measures as the shape has them
    */
-  show(key, measures, texts, unit) {
+  show(key, measures, texts, unit, usual) {
     this.unit = unit;
+    this.usual = new Map(usual.map((measure) => [measure.name, measure]));
     const names = `${key} ${measures.map((measure) => measure.name).join(' ')}`;
     if (names !== this.made) {
       this.made = names;
       this.rows = new Map(measures.map((measure) => [measure.name, new Row(measure, this)]));
       this.list.replaceChildren(...[...this.rows.values()].map((row) => row.element));
-      this.hold(null);
+      this.hold(measures[0]?.name ?? null);
     }
     for (const measure of measures) {
       this.rows.get(measure.name)?.show(measure, texts[measure.name]);
@@ -48,6 +54,13 @@ export class Measures {
         row.element.classList.toggle('held', each === name);
       }
       this.tell.hold(name);
+    }
+  }
+
+  /** What is being typed counts no longer: the fields show the work. */
+  settle() {
+    for (const row of this.rows.values()) {
+      row.typing = false;
     }
   }
 
@@ -83,7 +96,7 @@ class Row {
     const title = measure.kind === 'choice'
       ? h('span', { class: 'name', id: `${id}-name` }, plain(measure.name))
       : h('label', { class: 'name', for: id }, plain(measure.name));
-    this.element = h('li', { class: `measure ${measure.kind}`, onfocusin: () => all.hold(measure.name), onpointerdown: () => all.hold(measure.name) },
+    this.element = h('li', { class: 'measure', onfocusin: () => all.hold(measure.name), onpointerdown: () => all.hold(measure.name) },
       title, this.field, h('p', { class: 'foot' }, about, ' ', this.range, ' ', this.usual), this.refusal);
   }
 
@@ -213,7 +226,6 @@ class Row {
   show(measure, text) {
     this.measure = measure;
     this.text = text;
-    const own = this.all.unit === 'in' ? measure.inch : measure.mm;
     if (measure.kind === 'choice') {
       const chosen = text ?? String(measure.value);
       for (const radio of this.field.querySelectorAll('input')) {
@@ -232,10 +244,11 @@ class Row {
     }
     const [from, to] = [measure.from, measure.to].map((end) => end && (this.all.unit === 'in' ? end.inch : end.mm));
     setText(this.range, from ? `${from} to ${to}` : '');
-    this.usual.hidden = text === undefined;
-    setText(this.usual, 'as usual');
-    setAttr(this.usual, 'aria-label', `${plain(measure.name)}: as usual`);
-    return own;
+    const usual = this.all.usual.get(measure.name);
+    const back = usual ? (this.all.unit === 'in' ? usual.inch : usual.mm) : 'the usual';
+    this.usual.hidden = text === undefined || this.shown() === back;
+    setText(this.usual, `back to ${back}`);
+    setAttr(this.usual, 'aria-label', `${plain(measure.name)} back to ${back}`);
   }
 
   /** What stands in the field: the job's text in the maker's units. */

@@ -85,6 +85,17 @@ function head(element, d) {
 }
 
 /**
+ * How much smaller an arrow's head is drawn than it was set, so that it keeps its size on the
+ * screen.
+ *
+ * @param {number} enlargement
+ * @param {number} scale pixels for a mm
+ */
+export function headScale(enlargement, scale) {
+  return LETTERING / (LETTER_MM * enlargement * scale);
+}
+
+/**
  * The closed lines of a layer as one path, to be filled by the even-odd rule.
  *
  * @param {Layer|undefined} layer

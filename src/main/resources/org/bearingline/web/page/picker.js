@@ -59,9 +59,9 @@ export class Picker {
       const rim = Math.max(width, height) * 0.02;
       const picture = /** @type {SVGElement} */ (button.querySelector('svg'));
       setAttr(picture, 'viewBox', `${x - rim} ${y - rim} ${width + 2 * rim} ${height + 2 * rim}`);
-      picture.replaceChildren(...drawing.layers
-        .filter((layer) => ['part', 'recess', 'groove'].includes(layer.id))
-        .map((layer) => svg('path', { class: layer.id === 'part' ? 'thumb-wood' : 'thumb-line', d: areaOf(layer) })));
+      const area = (/** @type {string} */ id) => areaOf(drawing.layers.find((layer) => layer.id === id));
+      picture.replaceChildren(svg('path', { class: 'thumb-wood', d: area('part') }),
+        svg('path', { class: 'thumb-line', d: area('recess') + area('groove') }));
     } catch {
       // Without its picture a shape can be picked all the same; what is wrong shows on the board.
       this.drawnFor.delete(shape);

@@ -1,6 +1,7 @@
 /** The rack: the maker's bits, each a round of its size, with a plain word on how it cuts the part. */
 
 import { byId, h, setAttr, setText, svg } from './dom.js';
+import { templateWords } from './words.js';
 
 /** @typedef {import('./types.js').Rack} RackAnswer */
 /** @typedef {import('./types.js').Drawing} Drawing */
@@ -41,19 +42,19 @@ export class Rack {
    * @param {{bit?: string, bearing?: string, collar?: string}} chosen as the job says
    */
   show(answer, drawing, chosen) {
-    this.answer = answer;
+    this.answer = answer && { ...answer, bits: together(answer.bits) };
     this.drawing = drawing;
     this.chosen = chosen;
-    if (!answer) {
+    if (!this.answer) {
       return;
     }
-    const key = JSON.stringify([answer.bits.map((bit) => [bit.write, bit.cuttingLength, bit.shank]), answer.followers]);
+    const key = JSON.stringify([this.answer.bits.map((bit) => [bit.write, bit.cuttingLength]), this.answer.followers]);
     if (key !== this.made) {
       this.made = key;
-      this.build(answer);
+      this.build(this.answer);
     }
-    this.showVerdicts(answer);
-    this.showFollower(answer);
+    this.showVerdicts(this.answer);
+    this.showFollower();
     this.scaled(this.scale);
   }
 
@@ -93,8 +94,9 @@ export class Rack {
       const verdict = bit?.verdict ?? 'clean';
       setAttr(radio, 'data-verdict', bit ? verdict : 'choose');
       setAttr(/** @type {Element} */ (radio.querySelector('.sign path')), 'd', bit ? SIGNS[/** @type {keyof typeof SIGNS} */ (verdict)] ?? '' : '');
-      const word = bit ? bit.word : this.drawing && !this.chosen?.bit ? `now ${this.drawing.tool.bitWords}` : 'the largest that cuts clean';
+      const word = bit ? shortWord(bit) : this.drawing && !this.chosen?.bit ? `now ${this.drawing.tool.bitWords}` : 'the largest that cuts clean';
       setText(/** @type {Element} */ (radio.querySelector('.said')), word);
+      setAttr(radio, 'title', bit ? bit.word : '');
       setAttr(radio, 'aria-checked', String(i === picked));
       setAttr(radio, 'tabindex', i === picked ? '0' : '-1');
       const inRouter = bit !== null && this.drawing !== null && !this.chosen?.bit && Math.abs(bit.diameter - this.drawing.tool.bit) < 1e-6;
@@ -112,26 +114,25 @@ export class Rack {
     return (found >= 0 ? found : near) + 1;
   }
 
-  /** @param {RackAnswer} answer */
-  showFollower(answer) {
+  showFollower() {
     const { bearing, collar } = this.chosen ?? {};
     const value = bearing ? `bearing ${bearing}` : collar ? `collar ${collar}` : 'own';
     if (![...this.rides.options].some((option) => option.value === value)) {
       this.rides.append(h('option', { value }, `${bearing ?? collar} ${bearing ? 'bearing' : 'collar'}, not in the kit`));
     }
     this.rides.value = value;
-    setText(byId('rides-words'), this.ridesWords(Boolean(bearing), Boolean(collar), answer));
+    setText(byId('rides-words'), `${this.ridesWords(Boolean(bearing), Boolean(collar))} ${this.drawing ? templateWords(this.drawing) : ''}`);
   }
 
-  /** @param {boolean} bearing @param {boolean} collar @param {RackAnswer} _answer */
-  ridesWords(bearing, collar, _answer) {
+  /** @param {boolean} bearing of another size @param {boolean} collar */
+  ridesWords(bearing, collar) {
     const tool = this.drawing?.tool;
-    const differ = tool ? tool.follower.diameter - tool.bit : 0;
+    const differ = tool ? tool.followerDiameter - tool.bit : 0;
     if (collar) {
-      return 'The collar, fixed to the router’s base, rides the template; the bit runs inside it.';
+      return 'The collar on the router’s base rides the template; the bit runs inside it.';
     }
     if (Math.abs(differ) < 1e-6 || !bearing) {
-      return 'The bearing rides the template and the bit cuts the very same line.';
+      return 'The bearing rides the template.';
     }
     return differ > 0 ? 'The bearing is wider than the bit, so the cut stays out from the template.'
       : 'The bit is wider than its bearing, so it cuts in under the template.';
@@ -170,7 +171,7 @@ export class Rack {
       setAttr(wings, 'd', `M${-r} 0A${r / 2} ${r / 2} 0 0 1 0 0A${r / 2} ${r / 2} 0 0 0 ${r} 0`);
     }
     const held = radio.getAttribute('aria-checked') === 'true' || radio.classList.contains('in-router');
-    const ring = held && this.drawing && wings ? (this.drawing.tool.follower.diameter * mm) / 2 : 0;
+    const ring = held && this.drawing && wings ? (this.drawing.tool.followerDiameter * mm) / 2 : 0;
     setAttr(/** @type {Element} */ (radio.querySelector('.follower')), 'r', String(Math.min(ring, ROOM / 2 - 1)));
   }
 
@@ -186,4 +187,22 @@ export class Rack {
       this.tell.bit(next.dataset.write ?? '');
     }
   }
+}
+
+/** Bits of one diameter stand in one place of the rack: a job names a bit by its diameter.
+ * @param {RackAnswer['bits']} bits @returns {RackAnswer['bits']} */
+function together(bits) {
+  /** @type {Map<string, RackAnswer['bits'][0]>} */
+  const places = new Map();
+  for (const bit of bits) {
+    const there = places.get(bit.write);
+    places.set(bit.write, there ? { ...there, cuttingLength: `${there.cuttingLength}, ${bit.cuttingLength}` } : bit);
+  }
+  return [...places.values()];
+}
+
+/** @param {RackAnswer['bits'][0]} bit @returns {string} its verdict in few words */
+function shortWord(bit) {
+  const places = bit.leftovers === 1 ? '1 place' : `${bit.leftovers} places`;
+  return { nearly: 'leaves a trace', leaves: `leaves ${places}` }[bit.verdict] ?? bit.word;
 }

@@ -129,11 +129,11 @@ export class Tape {
 
 /** @param {CanvasRenderingContext2D} pen @param {number} x @param {number} side @param {number} width */
 function beyond(pen, x, side, width) {
-  if (x < 0 || x > width) {
+  const from = side < 0 ? 0 : Math.max(0, x);
+  const to = side < 0 ? Math.min(width, x) : width;
+  if (from >= to) {
     return;
   }
-  const from = side < 0 ? 0 : x;
-  const to = side < 0 ? x : width;
   pen.save();
   pen.beginPath();
   pen.rect(from, 0, to - from, HIGH);

@@ -44,8 +44,8 @@
  * @property {Box} view
  * @property {Box & {words: string}} outline
  * @property {Measure[]} measures
- * @property {{words: string, bit: number, bitWords: string,
- *     follower: {kind: string, diameter: number}, chosen: boolean}} tool
+ * @property {{words: string, bit: number, bitWords: string, follower: string,
+ *     followerDiameter: number, chosen: boolean}} tool
  * @property {{number: number, title: string}[]} plates
  * @property {Layer[]} layers
  * @property {Leftover[]} leftovers
@@ -61,7 +61,7 @@
  * @typedef {object} Rack the answer of /api/rack
  * @property {{write: string, words: string, diameter: number, cuttingLength: string,
  *     shank: string, bearing: string, speed: string, verdict: string, word: string,
- *     details: string[], chosen: boolean}[]} bits
+ *     leftovers: number, details: string[], chosen: boolean}[]} bits
  * @property {{kind: string, write: string, words: string, inside: string|null,
  *     chosen: boolean}[]} followers
  * @property {{write: string, words: string, radius: string, chosen: boolean}[]} blades

@@ -3,7 +3,7 @@
 /** @typedef {import('./types.js').Work} Work */
 
 /** A change of the same thing within this time, in ms, belongs to the step before. */
-const TOGETHER = 900;
+const TOGETHER = 600;
 const MOST = 200;
 
 export class Steps {
@@ -24,7 +24,9 @@ export class Steps {
    * @param {number} now ms
    */
   record(work, key, now) {
-    if (key === this.key && now - this.at < TOGETHER) {
+    const first = this.present.job.parts.length === 0 && this.past.length === 0;
+    if (first || (key === this.key && now - this.at < TOGETHER)) {
+      // There is no going back to an empty bench that nothing was done on.
       this.present = work;
     } else {
       this.past = [...this.past, this.present].slice(-MOST);

@@ -5,6 +5,7 @@ export const LAYERS = {
   part: ['The part', 'The finished piece, as designed.'],
   template: ['Template edge', 'Saw and file the template to this line. The bit’s bearing, or the collar, rides it and the bit copies it into the wood.'],
   leftover: ['What the bit leaves', 'Wood in corners and necks that this bit is too fat for. Each place has a number.'],
+  overcut: ['Cut into the part', 'Wood of the part that this bit and follower would take by mistake.'],
   'rough-line': ['Saw line', 'Saw the blank here first. It stays outside the part and turns no tighter than your blade can.'],
   'cutter-centre': ['Path of the bit', 'Where the middle of the bit travels.'],
   feed: ['Feed and grain', 'Arrows: which way to move the router. Short strokes: the edge runs against the fibres there, so take less and go slowly.'],
@@ -46,4 +47,28 @@ export function verdict(drawing) {
   const leaves = count === 0 ? 'cuts it clean' : count === 1 ? 'leaves 1 place' : `leaves ${count} places`;
   const cuts = over === 0 ? '' : over === 1 ? ', cuts into the part at 1 place' : `, cuts into the part at ${over} places`;
   return leaves + cuts;
+}
+
+/** @param {import('./types.js').Drawing} drawing @returns {string} how the template lies to the part */
+export function templateWords(drawing) {
+  const words = drawing.layers.find((layer) => layer.id === 'template')?.words[0] ?? '';
+  return words.charAt(0).toUpperCase() + words.slice(1);
+}
+
+/**
+ * The layers of a drawing, with one more for what is cut into the part.
+ *
+ * @param {import('./types.js').Drawing} drawing
+ * @returns {import('./types.js').Layer[]}
+ */
+export function allLayers(drawing) {
+  if (!drawing.overcuts.length) {
+    return drawing.layers;
+  }
+  /** @type {import('./types.js').Layer} */
+  const overcut = {
+    id: 'overcut', title: 'cut into the part', role: 'note', words: drawing.overcuts.map((one) => one.words),
+    figures: drawing.overcuts.map((one) => ({ kind: 'area', d: one.d })),
+  };
+  return [...drawing.layers, overcut];
 }
