@@ -25,13 +25,18 @@ final class Inside {
 
   /** Undecided within rounding of the edge. */
   boolean contains(double x, double y) {
+    return winding(x, y) >= least;
+  }
+
+  /** How often the loops wind round a point, counter-clockwise positive. */
+  int winding(double x, double y) {
     int winding = 0;
     int count = index.query(x, y, Double.POSITIVE_INFINITY, y);
     int[] hits = index.hits();
     for (int h = 0; h < count; h++) {
       winding += turns(hits[h], x, y);
     }
-    return winding >= least;
+    return winding;
   }
 
   // The chord's crossing of the ray, and one more turn where the point lies between chord and arc.

@@ -17,6 +17,7 @@ public record Fault(Kind kind, Point at, String source) {
   public enum Kind {
     OPEN_END("the line ends here and nothing goes on within the gap"),
     CROSSING("the outline crosses or touches itself"),
+    MEETING("two outlines cross or touch each other"),
     NO_OUTLINE("nothing here encloses an area");
 
     private final String words;

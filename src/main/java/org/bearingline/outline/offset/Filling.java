@@ -1,0 +1,129 @@
+package org.bearingline.outline.offset;
+
+import java.util.List;
+import java.util.Locale;
+import org.bearingline.outline.Bounds;
+import org.bearingline.outline.Loop;
+import org.bearingline.outline.Primitive;
+import org.bearingline.outline.Region;
+import org.bearingline.outline.topology.Crossings;
+import org.bearingline.outline.topology.PieceIndex;
+import org.bearingline.outline.topology.Pieces;
+import org.bearingline.problem.Place;
+import org.bearingline.problem.Problem;
+
+/**
+ * What loops that may cross, overlap or run on each other enclose. All edges are cut where they
+ * meet; a part stays where there is wood on one side of it only.
+ */
+public final class Filling {
+
+  private static final int TRIES = 4;
+
+  /** Tolerances beside an edge at which its two sides are looked at. */
+  private static final double BESIDE = 64;
+
+  private final Pieces all;
+  private final Frame frame;
+  private final boolean nonZero;
+  private final double[] middle = new double[2];
+  private final double[] tangent = new double[2];
+
+  private Filling(List<Loop> loops, boolean nonZero, Frame frame) {
+    this.frame = frame;
+    this.nonZero = nonZero;
+    all = new Pieces(16);
+    for (Loop loop : loops) {
+      for (Primitive piece : loop.primitives()) {
+        all.add(piece, frame.originX(), frame.originY(), all.size());
+      }
+    }
+  }
+
+  /** A place is wood where the loops do not wind round it zero times in all. */
+  public static Region nonZero(List<Loop> loops) {
+    return of(loops, true);
+  }
+
+  /** A place is wood where an odd number of loops surround it. */
+  public static Region evenOdd(List<Loop> loops) {
+    return of(loops, false);
+  }
+
+  private static Region of(List<Loop> loops, boolean nonZero) {
+    if (loops.isEmpty()) {
+      return Region.EMPTY;
+    }
+    Bounds box = loops.stream().map(Loop::bounds).reduce(Bounds::union).orElseThrow();
+    Frame frame = Frame.forOverlay(box);
+    Unproven last = null;
+    for (int i = 0; i < TRIES; i++) {
+      try {
+        return new Filling(loops, nonZero, frame).run();
+      } catch (Unproven failure) {
+        last = failure;
+        frame = frame.coarser();
+      }
+    }
+    throw new Problem(
+        Place.nowhere(),
+        String.format(
+            Locale.ROOT,
+            "what the loops enclose cannot be told near x %.3f, y %.3f mm (%s); look there for"
+                + " edges that run on each other",
+            last.x(),
+            last.y(),
+            last.getMessage()));
+  }
+
+  private Region run() throws Unproven {
+    double tolerance = frame.tolerance();
+    Crossings crossings = new Crossings(all, tolerance);
+    crossings.findAll();
+    Inside inside = new Inside(all, new PieceIndex(all), false);
+    Pieces kept = new Pieces(all.size());
+    Pieces parts = new Pieces(16);
+    for (int k = 0; k < all.size(); k++) {
+      parts.truncate(0);
+      crossings.cuts().parts(k, tolerance, parts, k);
+      for (int i = 0; i < parts.size(); i++) {
+        keep(parts, i, k, inside, kept);
+      }
+    }
+    Stitching.Stitched stitched = Stitching.of(kept, tolerance);
+    LoopSet out = Merging.of(stitched.loops(), tolerance).withoutCrumbs(tolerance);
+    return Regions.of(out, false, frame);
+  }
+
+  private void keep(Pieces parts, int i, int k, Inside inside, Pieces kept) {
+    parts.middle(i, middle);
+    direction(parts, i);
+    double beside = BESIDE * frame.tolerance();
+    double dx = -tangent[1] * beside;
+    double dy = tangent[0] * beside;
+    boolean left = isWood(inside.winding(middle[0] + dx, middle[1] + dy));
+    boolean right = isWood(inside.winding(middle[0] - dx, middle[1] - dy));
+    if (left && !right) {
+      kept.add(parts, i, k);
+    } else if (right && !left) {
+      kept.addReversed(parts, i, k);
+    }
+  }
+
+  // The unit direction of travel at the middle.
+  private void direction(Pieces parts, int i) {
+    if (parts.turn[i] == 0) {
+      parts.tangent(i, false, tangent);
+      return;
+    }
+    double vx = middle[0] - parts.cx[i];
+    double vy = middle[1] - parts.cy[i];
+    double norm = Math.hypot(vx, vy);
+    tangent[0] = -vy / norm * parts.turn[i];
+    tangent[1] = vx / norm * parts.turn[i];
+  }
+
+  private boolean isWood(int winding) {
+    return nonZero ? winding != 0 : winding % 2 != 0;
+  }
+}

@@ -1,0 +1,148 @@
+package org.bearingline.outside.clean;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.bearingline.outline.Arc;
+import org.bearingline.outline.Line;
+import org.bearingline.outline.Point;
+import org.bearingline.outline.Primitive;
+import org.bearingline.outline.construct.Continuation;
+
+/** Joins the groups of a chain at its corners: each corner is where the two pieces truly meet. */
+final class Corners {
+
+  /** mm within which a meeting is the corner as drawn. */
+  private static final double AS_DRAWN = 1e-6;
+
+  private static final int STEPS = 20;
+
+  private final Course course;
+  private final double tolerance;
+
+  private Corners(Course course, double tolerance) {
+    this.course = course;
+    this.tolerance = tolerance;
+  }
+
+  /** The pieces of all groups, each starting where the one before ends. */
+  static List<Primitive> joined(Course course, List<Group> groups, double tolerance) {
+    Corners work = new Corners(course, tolerance);
+    int n = groups.size();
+    if (n == 1 && groups.get(0).ring()) {
+      return groups.get(0).pieces();
+    }
+    Point[] starts = new Point[n];
+    for (int i = 0; i < n; i++) {
+      Group before = i > 0 ? groups.get(i - 1) : course.closed ? groups.get(n - 1) : null;
+      starts[i] = work.corner(before, groups.get(i));
+    }
+    List<Primitive> all = new ArrayList<>();
+    for (int i = 0; i < n; i++) {
+      Point end =
+          i + 1 < n ? starts[i + 1] : course.closed ? starts[0] : work.free(groups.get(i), false);
+      work.add(groups.get(i), starts[i], end, all);
+    }
+    return all;
+  }
+
+  private Point free(Group group, boolean start) {
+    int at = start ? group.from() : group.to();
+    Primitive piece = start ? group.pieces().get(0) : last(group);
+    return Carrier.of(piece).foot(course.x[at], course.y[at]);
+  }
+
+  private static Primitive last(Group group) {
+    return group.pieces().get(group.pieces().size() - 1);
+  }
+
+  private Point corner(Group before, Group after) {
+    if (before == null) {
+      return free(after, true);
+    }
+    Point drawn = course.at(after.from());
+    Carrier in = Carrier.of(last(before));
+    Carrier out = Carrier.of(after.pieces().get(0));
+    Point met = meeting(in, out, drawn);
+    double turn = Math.abs(Math.sin(Joints.turn(in, out, drawn.x(), drawn.y())));
+    double reach = 2 * tolerance * (1 + 2 / Math.max(turn, 0.05));
+    double room = 0.4 * Math.min(last(before).length(), after.pieces().get(0).length());
+    if (met == null || met.distanceTo(drawn) > Math.min(reach, room)) {
+      return drawn;
+    }
+    return met.distanceTo(drawn) <= AS_DRAWN ? drawn : met;
+  }
+
+  // Newton's method on the two distances, from the corner as drawn.
+  private static Point meeting(Carrier a, Carrier b, Point from) {
+    double x = from.x();
+    double y = from.y();
+    for (int i = 0; i < STEPS; i++) {
+      double fa = a.off(x, y);
+      double fb = b.off(x, y);
+      double ha = a.heading(x, y);
+      double hb = b.heading(x, y);
+      // The gradient of a distance is the normal to the left of the direction.
+      double det = Math.sin(hb - ha);
+      if (Math.abs(det) < 1e-3) {
+        return null;
+      }
+      double dx = (fa * Math.cos(hb) - fb * Math.cos(ha)) / det;
+      double dy = (fa * Math.sin(hb) - fb * Math.sin(ha)) / det;
+      x -= dx;
+      y -= dy;
+      if (Math.abs(dx) + Math.abs(dy) < 1e-13 * (1 + Math.abs(x) + Math.abs(y))) {
+        return new Point(x, y);
+      }
+    }
+    return null;
+  }
+
+  private void add(Group group, Point start, Point end, List<Primitive> all) {
+    List<Primitive> pieces = new ArrayList<>(group.pieces());
+    int n = pieces.size();
+    if (n == 1) {
+      if (!start.equals(end)) {
+        all.add(between(pieces.get(0), start, end));
+      }
+      return;
+    }
+    Primitive first = pieces.get(0);
+    pieces.set(0, ending(first.reversed(), start).reversed());
+    pieces.set(n - 1, ending(pieces.get(n - 1), end));
+    all.addAll(pieces);
+  }
+
+  /** The piece with another end: on its own carrier where that meets it, else tangent to it. */
+  private static Primitive ending(Primitive piece, Point end) {
+    if (piece.end().equals(end)) {
+      return piece;
+    }
+    if (Math.abs(Carrier.of(piece).off(end.x(), end.y())) < AS_DRAWN / 100) {
+      Primitive longer = between(piece, piece.start(), end);
+      if (Math.abs(longer.length() - piece.length()) < piece.length()) {
+        return longer;
+      }
+    }
+    Point chord = end.minus(piece.start());
+    if (piece.tangentAt(0).dot(chord) < 0.3 * chord.norm()) {
+      return between(piece, piece.start(), end); // Rather a bend than a loop.
+    }
+    return Continuation.to(piece.start(), piece.tangentAt(0), end);
+  }
+
+  /** The piece between two other ends. */
+  private static Primitive between(Primitive piece, Point start, Point end) {
+    if (piece instanceof Arc arc) {
+      double off =
+          Math.max(
+              Math.abs(arc.center().distanceTo(start) - arc.radius()),
+              Math.abs(arc.center().distanceTo(end) - arc.radius()));
+      if (off < AS_DRAWN / 100) {
+        Arc on = Arc.between(start, end, arc.center(), arc.sweep() > 0);
+        return new Arc(arc.center(), arc.radius(), start, end, on.sweep());
+      }
+      return Arc.ofBulge(start, end, arc.bulge());
+    }
+    return new Line(start, end);
+  }
+}

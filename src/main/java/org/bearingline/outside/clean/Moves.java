@@ -1,0 +1,130 @@
+package org.bearingline.outside.clean;
+
+import java.util.Arrays;
+import java.util.List;
+import org.bearingline.outline.Line;
+import org.bearingline.outline.Point;
+import org.bearingline.outline.Primitive;
+
+/**
+ * Measures how far a clean chain lies from the drawn one, both ways: every sample of the drawing
+ * and the middle of every chord against the clean pieces, and the joints of the clean pieces
+ * against the drawn steps. Both run the same way round, so a look at the neighbours finds the
+ * nearest; a miss could only make the figure larger.
+ */
+final class Moves {
+
+  /** How many pieces or steps to either side are looked at. */
+  private static final int LOOK = 6;
+
+  /** How many steps round a joint are looked at. */
+  private static final int ROUND = 64;
+
+  private final Course course;
+  private final List<Primitive> pieces;
+
+  /** The first sample along each piece. */
+  private final int[] first;
+
+  private final int[] last;
+
+  private double largest;
+  private Point at;
+
+  private Moves(Course course, List<Primitive> pieces) {
+    this.course = course;
+    this.pieces = pieces;
+    at = pieces.get(0).start();
+    first = new int[pieces.size()];
+    Arrays.fill(first, -1);
+    last = first.clone();
+  }
+
+  /** The largest move in mm, and where on the clean line. */
+  record Move(double largest, Point at) {}
+
+  static final Move NONE = new Move(0, Point.ORIGIN);
+
+  static Move of(Course course, List<Primitive> pieces) {
+    Moves work = new Moves(course, pieces);
+    work.fromDrawing();
+    work.fromPieces();
+    return new Move(work.largest, work.at);
+  }
+
+  private void note(double off, Point clean) {
+    if (off > largest) {
+      largest = off;
+      at = clean;
+    }
+  }
+
+  private void fromDrawing() {
+    int piece = nearestPiece(course.at(0));
+    for (int i = 0; i < course.size; i++) {
+      piece = compare(course.at(i), piece);
+      first[piece] = first[piece] < 0 ? i : first[piece];
+      last[piece] = i;
+      if (i + 1 < course.size && course.step[i] == Course.Step.CHORD) {
+        piece = compare(course.at(i).towards(course.at(i + 1), 0.5), piece);
+      }
+    }
+  }
+
+  private int nearestPiece(Point p) {
+    int best = 0;
+    for (int i = 1; i < pieces.size(); i++) {
+      best = pieces.get(i).distanceTo(p) < pieces.get(best).distanceTo(p) ? i : best;
+    }
+    return best;
+  }
+
+  private int compare(Point p, int from) {
+    int n = pieces.size();
+    int best = from;
+    double least = pieces.get(from).distanceTo(p);
+    for (int k = 1; k <= Math.min(LOOK, n - 1); k++) {
+      int next = (from + k) % n;
+      double off = pieces.get(next).distanceTo(p);
+      if (off < least) {
+        least = off;
+        best = next;
+      }
+      if (k == 1 && least <= largest) {
+        break;
+      }
+    }
+    if (least > largest) {
+      note(least, pieces.get(best).nearestTo(p));
+    }
+    return best;
+  }
+
+  // What lies between the feet of two neighbouring samples is as near as they are; only where
+  // pieces meet can the clean line stand out farther than any sample tells.
+  private void fromPieces() {
+    int m = pieces.size();
+    for (int i = 0; i < m; i++) {
+      Point p = pieces.get(i).start();
+      note(Math.min(around(first[i], p), around(last[(i + m - 1) % m], p)), p);
+    }
+  }
+
+  private double around(int sample, Point p) {
+    int n = course.size - 1;
+    double least = sample < 0 ? 0 : Double.POSITIVE_INFINITY;
+    for (int k = -ROUND; k <= ROUND && least > largest; k++) {
+      least = Math.min(least, off(Math.floorMod(sample + k, n), p));
+    }
+    return least;
+  }
+
+  private double off(int step, Point p) {
+    if (course.drawn[step] != null) {
+      return course.drawn[step].distanceTo(p);
+    }
+    Point a = course.at(step);
+    Point b = course.at(step + 1);
+    return a.equals(b) ? a.distanceTo(p) : new Line(a, b).distanceTo(p);
+  }
+}
