@@ -31,6 +31,12 @@ final class PartLabels {
   /** Extra waste in mm, 1/64 in, that a bit takes without noticing. */
   static final double WORTH_A_WORD = 25.4 / 64;
 
+  /** The same words nearer than this, in heights of the lettering, are said once. */
+  private static final double SAME_PLACE = 14;
+
+  /** Room that an opening's own labels want, in heights of the lettering. */
+  private static final double ROOM = 3;
+
   private final Plate plate;
   private final RoutingResult result;
   private final Units units;
@@ -60,6 +66,9 @@ final class PartLabels {
     labels.leftovers();
     labels.bridges();
     labels.sizes();
+    if (layers.stream().anyMatch(layer -> layer.name() == LayerName.FEED)) {
+      labels.openings();
+    }
     labels.radii();
     labels.marks();
     labels.words(plate.marks().words());
@@ -114,6 +123,13 @@ final class PartLabels {
     size(low, new Point(box.minX(), box.maxY()), away);
   }
 
+  /** On pictures, not on sheets: those are held to the work itself. */
+  private void openings() {
+    for (Item.Dimension wanted : OpeningSizes.of(result.part(), 1.2 * height)) {
+      items.add(placer.place(wanted, Length.print(wanted.value(), units), height));
+    }
+  }
+
   private void size(Point from, Point to, double offset) {
     double value = from.distanceTo(to);
     items.add(
@@ -160,11 +176,20 @@ final class PartLabels {
   }
 
   private void marks() {
+    List<PlateMarks.Said> told = new ArrayList<>();
     for (Mark mark : result.part().marks()) {
-      if (!mark.label().isEmpty()) {
-        items.addAll(placer.place(Wish.at(target(mark), mark.label(), height)));
+      PlateMarks.Said said = new PlateMarks.Said(mark.label(), target(mark));
+      boolean isTold =
+          told.stream()
+              .anyMatch(
+                  other ->
+                      other.text().equals(said.text())
+                          && other.at().distanceTo(said.at()) < SAME_PLACE * height);
+      if (!mark.label().isEmpty() && !isTold) {
+        told.add(said);
       }
     }
+    words(told);
   }
 
   private void words(List<PlateMarks.Said> said) {
@@ -177,14 +202,29 @@ final class PartLabels {
     words(GrainMarks.words(grain, plate.serves()));
   }
 
-  private static Point target(Mark mark) {
+  private Point target(Mark mark) {
     if (mark instanceof Mark.DrillCentre drill) {
       return drill.at();
     }
     if (mark instanceof Mark.CentreLine line) {
-      return line.from().towards(line.to(), 0.5);
+      return free(line.from(), line.to());
     }
     Mark.ShoulderLine line = (Mark.ShoulderLine) mark;
-    return line.from().towards(line.to(), 0.5);
+    return free(line.from(), line.to());
+  }
+
+  /** Where a line leaves the openings and their labels alone, its middle if it may be. */
+  private Point free(Point from, Point to) {
+    for (double share : new double[] {0.5, 0.8, 0.2, 0.92, 0.08}) {
+      Point at = from.towards(to, share);
+      boolean busy =
+          result.part().cavities().stream()
+              .map(cavity -> cavity.contour().loop().bounds().grown(ROOM * height))
+              .anyMatch(box -> box.contains(at));
+      if (!busy) {
+        return at;
+      }
+    }
+    return from.towards(to, 0.5);
   }
 }

@@ -1,0 +1,140 @@
+package org.bearingline.job;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.bearingline.drawing.Item;
+import org.bearingline.outline.Bounds;
+import org.bearingline.outline.Point;
+import org.bearingline.outline.Primitive;
+import org.bearingline.part.Cavity;
+import org.bearingline.part.Contour;
+import org.bearingline.part.EdgeKind;
+import org.bearingline.part.Mark;
+import org.bearingline.part.Part;
+
+/**
+ * Sizes of openings and recesses and where they stand, as a maker measures them: from the sawn
+ * reference edge where there is one, else from the nearer edge; not where a centre line marks the
+ * place. What lies about one point is placed once, and equal openings are measured once.
+ */
+final class OpeningSizes {
+
+  /** More openings than this would crowd the picture; the report and the DXF have them all. */
+  private static final int MOST = 6;
+
+  private static final double SAME = 1e-3;
+
+  private final Part part;
+  private final Bounds box;
+  private final double away;
+  private final List<Item.Dimension> wanted = new ArrayList<>();
+  private final List<Bounds> sized = new ArrayList<>();
+  private final List<Point> placed = new ArrayList<>();
+
+  private OpeningSizes(Part part, double away) {
+    this.part = part;
+    this.box = part.contour().loop().bounds();
+    this.away = away;
+  }
+
+  /**
+   * The dimensions, each with the least offset that would do.
+   *
+   * @param away mm from what is measured
+   */
+  static List<Item.Dimension> of(Part part, double away) {
+    OpeningSizes sizes = new OpeningSizes(part, away);
+    if (part.cavities().size() <= MOST) {
+      // The outermost of nested ones places them all.
+      part.cavities().stream()
+          .map(Cavity::contour)
+          .map(contour -> contour.loop().bounds())
+          .sorted((a, b) -> Double.compare(b.width() * b.height(), a.width() * a.height()))
+          .forEach(sizes::opening);
+    }
+    return sizes.wanted;
+  }
+
+  private void opening(Bounds at) {
+    if (sized.stream().noneMatch(other -> isSameSize(at, other))) {
+      sized.add(at);
+      add(new Point(at.minX(), at.maxY()), new Point(at.maxX(), at.maxY()), away);
+      add(new Point(at.maxX(), at.minY()), new Point(at.maxX(), at.maxY()), -away);
+    }
+    if (placed.stream().noneMatch(other -> other.distanceTo(at.center()) < SAME)) {
+      placed.add(at.center());
+      if (!isMarked(at.center(), true)) {
+        across(at);
+      }
+      if (!isMarked(at.center(), false)) {
+        upright(at);
+      }
+    }
+  }
+
+  private void across(Bounds at) {
+    boolean left = isFirst(at.minX() - box.minX(), box.maxX() - at.maxX(), true);
+    if (left) {
+      add(new Point(box.minX(), at.minY()), new Point(at.minX(), at.minY()), -away);
+    } else {
+      add(new Point(at.maxX(), at.minY()), new Point(box.maxX(), at.minY()), -away);
+    }
+  }
+
+  private void upright(Bounds at) {
+    boolean bottom = isFirst(at.minY() - box.minY(), box.maxY() - at.maxY(), false);
+    if (bottom) {
+      add(new Point(at.minX(), box.minY()), new Point(at.minX(), at.minY()), away);
+    } else {
+      add(new Point(at.minX(), at.maxY()), new Point(at.minX(), box.maxY()), away);
+    }
+  }
+
+  /** Whether the left or lower edge is measured from. */
+  private boolean isFirst(double before, double after, boolean across) {
+    boolean low = isReference(across ? box.minX() : box.minY(), across);
+    boolean high = isReference(across ? box.maxX() : box.maxY(), across);
+    return low == high ? before <= after + SAME : low;
+  }
+
+  /** Whether a sawn edge lies there. */
+  private boolean isReference(double at, boolean upright) {
+    Contour contour = part.contour();
+    for (int i = 0; i < contour.loop().size(); i++) {
+      Primitive piece = contour.loop().primitives().get(i);
+      if (contour.kinds().get(i) == EdgeKind.SAWN
+          && Math.abs(along(piece.start(), upright) - at) < SAME
+          && Math.abs(along(piece.end(), upright) - at) < SAME) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  private static double along(Point p, boolean upright) {
+    return upright ? p.x() : p.y();
+  }
+
+  /** Whether an upright or level centre line runs through a point. */
+  private boolean isMarked(Point p, boolean upright) {
+    for (Mark mark : part.marks()) {
+      if (mark instanceof Mark.CentreLine line
+          && Math.abs(along(line.from(), upright) - along(p, upright)) < SAME
+          && Math.abs(along(line.to(), upright) - along(p, upright)) < SAME) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  private static boolean isSameSize(Bounds a, Bounds b) {
+    return Math.abs(a.width() - b.width()) < SAME && Math.abs(a.height() - b.height()) < SAME;
+  }
+
+  private void add(Point from, Point to, double offset) {
+    double value = from.distanceTo(to);
+    if (value > SAME) {
+      wanted.add(new Item.Dimension(from, to, offset, "", value));
+    }
+  }
+}
