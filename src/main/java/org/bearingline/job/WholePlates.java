@@ -12,6 +12,7 @@ import org.bearingline.routing.RoutingResult;
 import org.bearingline.routing.Station;
 import org.bearingline.routing.Template;
 import org.bearingline.routing.operation.Hole;
+import org.bearingline.routing.operation.JoinedRouting;
 import org.bearingline.routing.operation.Operation;
 import org.bearingline.routing.operation.OperationPlan;
 import org.bearingline.routing.operation.PlannedOperation;

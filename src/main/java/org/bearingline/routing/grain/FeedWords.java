@@ -56,7 +56,8 @@ final class FeedWords {
   String beginsFrom(Approach approach) {
     return "Begin with face "
         + approach.up()
-        + " up: from the other face nothing would be cut with the grain.";
+        + " up: from the other face nothing would be cut with the grain. The router then goes along"
+        + " the part against the arrows drawn, which are those of the other face.";
   }
 
   String neverClean(List<GrainStretch> stretches) {

@@ -5,6 +5,7 @@ import org.bearingline.kit.Kit;
 import org.bearingline.part.Part;
 import org.bearingline.routing.RoutingResult;
 import org.bearingline.routing.RoutingSettings;
+import org.bearingline.routing.Template;
 
 /**
  * Every operation of a part and the fewest templates found that make them.
@@ -48,9 +49,11 @@ public record OperationPlan(
 
   /**
    * All operations as one result for the whole part, as seen from face A: for a single drawing and
-   * for figures of the whole. Its cutter and follower are those of the first routed operation.
+   * for figures of the whole. Its cutter and follower are those of the edge, else of the first
+   * routed operation.
    */
   public RoutingResult asOne(RoutingSettings settings, Kit kit) {
-    return new WholePart(this).result(settings, kit);
+    List<Template> plates = templates.stream().map(PlannedTemplate::template).toList();
+    return JoinedRouting.of(WholePart.of(this), operations, plates, settings, kit);
   }
 }

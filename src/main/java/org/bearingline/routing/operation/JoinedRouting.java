@@ -1,4 +1,4 @@
-package org.bearingline.job;
+package org.bearingline.routing.operation;
 
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -7,9 +7,11 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import org.bearingline.kit.Kit;
+import org.bearingline.length.Units;
 import org.bearingline.outline.Path;
 import org.bearingline.outline.Point;
 import org.bearingline.part.Part;
+import org.bearingline.routing.Cautions;
 import org.bearingline.routing.CutterRun;
 import org.bearingline.routing.FeedArrow;
 import org.bearingline.routing.LargestCutter;
@@ -22,12 +24,9 @@ import org.bearingline.routing.RoughLine;
 import org.bearingline.routing.RoutingResult;
 import org.bearingline.routing.RoutingSettings;
 import org.bearingline.routing.Template;
-import org.bearingline.routing.operation.EdgeOperation;
-import org.bearingline.routing.operation.Face;
-import org.bearingline.routing.operation.PlannedOperation;
 
 /** What routing found of several operations, as one: leftovers and saw lines numbered anew. */
-final class JoinedRouting {
+public final class JoinedRouting {
 
   private final List<Leftover> leftovers = new ArrayList<>();
   private final List<Overcut> overcuts = new ArrayList<>();
@@ -35,7 +34,7 @@ final class JoinedRouting {
   private final List<FeedArrow> arrows = new ArrayList<>();
   private final List<RoughLine> lines = new ArrayList<>();
   private final Set<String> reachCautions = new LinkedHashSet<>();
-  private final Set<String> cautions = new LinkedHashSet<>();
+  private final List<List<String>> cautions = new ArrayList<>();
   private Optional<Proof> proof = Optional.empty();
   private Optional<Passes> passes = Optional.empty();
   private Optional<RoutingSettings> settings = Optional.empty();
@@ -52,7 +51,7 @@ final class JoinedRouting {
    * @param templates that make them
    * @param usual stands where nothing is routed along a template
    */
-  static RoutingResult of(
+  public static RoutingResult of(
       Part part,
       List<PlannedOperation> operations,
       List<Template> templates,
@@ -61,17 +60,21 @@ final class JoinedRouting {
     JoinedRouting joined = new JoinedRouting();
     operations.stream()
         .filter(one -> one.operation() instanceof EdgeOperation)
-        .forEach(joined::add);
+        .forEach(one -> joined.add(one, part, usual.units()));
     operations.stream()
         .filter(one -> !(one.operation() instanceof EdgeOperation))
-        .forEach(joined::add);
+        .forEach(one -> joined.add(one, part, usual.units()));
     return joined.result(part, templates, usual, kit);
   }
 
   private RoutingResult result(
       Part part, List<Template> templates, RoutingSettings usual, Kit kit) {
     LargestCutter largest = LargestCutter.of(part);
-    RoutingSettings told = settings.orElse(usual).withThickness(usual.thickness().orElseThrow());
+    RoutingSettings first = settings.orElse(usual);
+    RoutingSettings told =
+        usual.thickness().isPresent()
+            ? first.withThickness(usual.thickness().getAsDouble())
+            : first;
     return new RoutingResult(
         part,
         told,
@@ -90,11 +93,17 @@ final class JoinedRouting {
         proof,
         passes,
         arrows,
-        List.copyOf(cautions));
+        cautions.isEmpty() ? Cautions.sawn(usual.units()) : Cautions.joined(cautions));
   }
 
-  private void add(PlannedOperation planned) {
+  private void add(PlannedOperation planned, Part part, Units units) {
+    Operation operation = planned.operation();
     if (planned.routing().isEmpty()) {
+      // A groove along the finished edge has no routing of its own, and its cutter its dangers.
+      operation
+          .tooling()
+          .map(tool -> Cautions.of(part, tool.cutter(), operation.station(), units))
+          .ifPresent(cautions::add);
       return;
     }
     RoutingResult one = planned.routing().get();
@@ -104,15 +113,14 @@ final class JoinedRouting {
     overcuts.addAll(one.reach().overcuts());
     reachCautions.addAll(one.reach().cautions());
     runs.addAll(one.cutterCentre());
-    boolean fromB = planned.operation().towardsRouter() == Face.B;
+    boolean fromB = operation.towardsRouter() == Face.B;
     for (FeedArrow arrow : one.feed()) {
       // Seen from face A, a router that face B looks at travels the other way.
-      double degrees = fromB ? arrow.degrees() + 180 : arrow.degrees();
-      arrows.add(new FeedArrow(arrow.at(), degrees, arrow.room(), arrow.edge()));
+      arrows.add(fromB ? arrow.reversed() : arrow);
     }
     // Two bits along the same edge leave one saw line, not two.
     one.roughLine().filter(line -> !isThere(line)).ifPresent(lines::add);
-    cautions.addAll(one.cautions());
+    cautions.add(one.cautions());
     one.proof().ifPresent(this::add);
     if (one.passes().isPresent()
         && passes.map(Passes::thickness).orElse(0.0) < one.passes().get().thickness()) {
