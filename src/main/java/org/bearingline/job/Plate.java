@@ -234,7 +234,9 @@ record Plate(
   }
 
   private List<Layer> layersWithoutZones() {
-    return layers(1).stream().filter(layer -> layer.name() != LayerName.HOLDING).toList();
+    return PartDrawing.layers(this, 1, isMadeHere()).stream()
+        .filter(layer -> layer.name() != LayerName.HOLDING)
+        .toList();
   }
 
   /** A shared plate is so much longer than some parts that they would not be seen beside it. */
