@@ -77,7 +77,9 @@ final class Cards {
     if (isRouted) {
       worked.grain().flatMap(grain -> GrainSection.of(grain, units)).ifPresent(sections::add);
     }
-    sections.add(measures(worked, units));
+    if (!worked.order().shape().settings().isEmpty()) {
+      sections.add(measures(worked, units));
+    }
     if (!result.part().notes().isEmpty()) {
       sections.add(Card.Section.of("Notes", result.part().notes()));
     }

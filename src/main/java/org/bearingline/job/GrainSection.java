@@ -1,7 +1,9 @@
 package org.bearingline.job;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.bearingline.export.pdf.Card;
 import org.bearingline.length.Units;
@@ -23,14 +25,36 @@ final class GrainSection {
         .plan()
         .filter(plan -> plan.steps().size() > 1)
         .ifPresent(plan -> plan.steps().forEach(step -> lines.add(step(step))));
-    grain
-        .plan()
-        .ifPresent(plan -> plan.blocks().stream().map(BackingBlock::sentence).forEach(lines::add));
+    List<String> blocks =
+        grain.plan().map(FeedPlan::blocks).orElse(List.of()).stream()
+            .map(BackingBlock::sentence)
+            .toList();
+    lines.addAll(together(blocks, "Backing block", "Backing blocks"));
     grain.blind().forEach(reading -> lines.addAll(reading.blindSentences(units)));
-    grain.shortGrain().stream().map(ShortGrain::sentence).forEach(lines::add);
+    List<String> places = grain.shortGrain().stream().map(ShortGrain::sentence).toList();
+    lines.addAll(together(places, "Short grain", "Short grain"));
     return lines.isEmpty()
         ? Optional.empty()
         : Optional.of(Card.Section.of("Feed and grain", lines));
+  }
+
+  /** Numbered sentences that say the same of several places, said once. */
+  static List<String> together(List<String> sentences, String one, String many) {
+    Map<String, List<String>> numbers = new LinkedHashMap<>();
+    for (String sentence : sentences) {
+      int colon = sentence.indexOf(": ");
+      numbers
+          .computeIfAbsent(sentence.substring(colon), unused -> new ArrayList<>())
+          .add(sentence.substring(one.length() + 1, colon));
+    }
+    List<String> said = new ArrayList<>();
+    numbers.forEach(
+        (rest, of) ->
+            said.add(
+                of.size() == 1
+                    ? one + " " + of.get(0) + rest
+                    : many + " " + Words.list(of) + rest.replace("this corner", "each corner")));
+    return said;
   }
 
   private static String step(FeedStep step) {

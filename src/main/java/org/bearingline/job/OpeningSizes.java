@@ -2,6 +2,7 @@ package org.bearingline.job;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
 import org.bearingline.drawing.Item;
 import org.bearingline.outline.Bounds;
 import org.bearingline.outline.Point;
@@ -74,19 +75,22 @@ final class OpeningSizes {
 
   private void across(Bounds at) {
     boolean left = isFirst(at.minX() - box.minX(), box.maxX() - at.maxX(), true);
+    // Where the part is round, its edge stands out at half height alone.
+    double y = isStraight(left ? box.minX() : box.maxX(), true) ? at.minY() : at.center().y();
     if (left) {
-      add(new Point(box.minX(), at.minY()), new Point(at.minX(), at.minY()), -away);
+      add(new Point(box.minX(), y), new Point(at.minX(), y), -away);
     } else {
-      add(new Point(at.maxX(), at.minY()), new Point(box.maxX(), at.minY()), -away);
+      add(new Point(at.maxX(), y), new Point(box.maxX(), y), -away);
     }
   }
 
   private void upright(Bounds at) {
     boolean bottom = isFirst(at.minY() - box.minY(), box.maxY() - at.maxY(), false);
+    double x = isStraight(bottom ? box.minY() : box.maxY(), false) ? at.minX() : at.center().x();
     if (bottom) {
-      add(new Point(at.minX(), box.minY()), new Point(at.minX(), at.minY()), away);
+      add(new Point(x, box.minY()), new Point(x, at.minY()), away);
     } else {
-      add(new Point(at.minX(), at.maxY()), new Point(at.minX(), box.maxY()), away);
+      add(new Point(x, at.maxY()), new Point(x, box.maxY()), away);
     }
   }
 
@@ -99,10 +103,18 @@ final class OpeningSizes {
 
   /** Whether a sawn edge lies there. */
   private boolean isReference(double at, boolean upright) {
+    return isEdge(at, upright, Set.of(EdgeKind.SAWN));
+  }
+
+  private boolean isStraight(double at, boolean upright) {
+    return isEdge(at, upright, Set.of(EdgeKind.values()));
+  }
+
+  private boolean isEdge(double at, boolean upright, Set<EdgeKind> kinds) {
     Contour contour = part.contour();
     for (int i = 0; i < contour.loop().size(); i++) {
       Primitive piece = contour.loop().primitives().get(i);
-      if (contour.kinds().get(i) == EdgeKind.SAWN
+      if (kinds.contains(contour.kinds().get(i))
           && Math.abs(along(piece.start(), upright) - at) < SAME
           && Math.abs(along(piece.end(), upright) - at) < SAME) {
         return true;

@@ -177,6 +177,8 @@ final class FibreScan {
   private ShortGrain place(int number, Chord chord, Units units) {
     Point from = back.apply(new Point(chord.from, chord.y));
     Point to = back.apply(new Point(chord.to, chord.y));
+    // A reach is true to a step of the search only, and is told no finer.
+    double fine = units == Units.INCH ? 25.4 / 16 : 1;
     String sentence =
         String.format(
             Locale.ROOT,
@@ -185,7 +187,7 @@ final class FibreScan {
                 + " strengthen it with a loose tongue or a glued-on strip.",
             number,
             Length.print(chord.along(), units),
-            Length.print(chord.across(), units),
+            Length.print(Math.round(chord.across() / fine) * fine, units),
             chord.ratio());
     return new ShortGrain(
         number,
