@@ -48,20 +48,26 @@ final class BlankSizes {
           plate(
               ordered.result().part().name() + ", " + template.title(),
               template.plate().bounds(),
+              ordered.templateThickness(),
               ordered.templateMaterial()));
     }
     return blanks;
   }
 
-  /** Likewise of a plate that serves several parts. */
-  static Blank ofPlate(SharedPlate shared) {
-    return plate(shared.name(), shared.box(), Optional.empty());
+  /**
+   * Likewise of a plate that serves several parts.
+   *
+   * @param thickness of the stock of templates, mm; empty where any will do
+   */
+  static Blank ofPlate(SharedPlate shared, OptionalDouble thickness) {
+    return plate(shared.name(), shared.box(), thickness, Optional.empty());
   }
 
-  private static Blank plate(String name, Bounds box, Optional<String> material) {
+  private static Blank plate(
+      String name, Bounds box, OptionalDouble thickness, Optional<String> material) {
     double longer = Math.max(box.width(), box.height());
     double shorter = Math.min(box.width(), box.height());
     return new Blank(
-        name, Purpose.TEMPLATE, longer, shorter, OptionalDouble.empty(), material, 1, true);
+        name, Purpose.TEMPLATE, longer, shorter, thickness, material, 1, true);
   }
 }

@@ -60,6 +60,8 @@ public record Board(
       return true;
     }
     double over = thickness.getAsDouble() - blank.thickness().getAsDouble();
-    return over >= -SawRules.SAME_THICKNESS && over <= rules.planing() + SawRules.SAME_THICKNESS;
+    // Sheets, which may be turned, are used as thick as they are.
+    double planing = blank.mayTurn() ? 0 : rules.planing();
+    return over >= -SawRules.SAME_THICKNESS && over <= planing + SawRules.SAME_THICKNESS;
   }
 }

@@ -4,8 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * Fills one board after the other, each as fully as any rule can with the pieces that are left. To
- * get the awkward pieces away early, a piece counts with a power of its area.
+ * Fills one board after the other with strips, always the board that comes out fullest. To get the
+ * awkward pieces away early, a piece counts with a power of its area.
  */
 final class BoardByBoard {
 
@@ -13,78 +13,67 @@ final class BoardByBoard {
   private static final double[] POWERS = {1, 1.08, 1.2, 1.4};
 
   private final CuttingTask task;
-  private final List<FillRule> rules;
+  private final boolean[] allowed;
   private final double power;
+  private final Effort effort;
   private final List<List<Layout.Laid>> onBoard = new ArrayList<>();
-  private int[] rest;
-  private long looks;
+  private final int[] rest;
 
-  /** The fullest filling of one board. */
-  private record Best(int board, List<Layout.Laid> laid, int[] rest, double worth) {}
-
-  private BoardByBoard(CuttingTask task, List<FillRule> rules, double power) {
+  private BoardByBoard(
+      CuttingTask task, boolean[] allowed, int[] pieces, double power, Effort effort) {
+    this.effort = effort;
     this.task = task;
-    this.rules = rules;
+    this.allowed = allowed;
     this.power = power;
-    this.rest = task.counts();
+    this.rest = pieces.clone();
     task.boards().forEach(board -> onBoard.add(List.of()));
   }
 
-  /** No further power is begun after so many pieces were held to free rectangles. */
-  private static final long ENOUGH_LOOKS = 5_000_000;
-
-  /** One layout for each power, as many as do not take too long. */
-  static List<BoardFill.Filled> layouts(CuttingTask task, List<FillRule> rules) {
-    List<BoardFill.Filled> layouts = new ArrayList<>();
-    long looks = 0;
+  /**
+   * One layout for each power, on the allowed boards, as many as the effort allows, at least one.
+   *
+   * @param pieces how many of each kind there are
+   * @param effort that this costs
+   */
+  static List<Layout> layouts(CuttingTask task, boolean[] allowed, int[] pieces, Effort effort) {
+    List<Layout> layouts = new ArrayList<>();
     for (double power : POWERS) {
-      if (looks > ENOUGH_LOOKS) {
+      if (!layouts.isEmpty() && effort.isSpent()) {
         break;
       }
-      BoardByBoard filling = new BoardByBoard(task, rules, power);
-      filling.run();
-      looks += filling.looks;
-      layouts.add(new BoardFill.Filled(new Layout(filling.onBoard, filling.rest), filling.looks));
+      BoardByBoard filling = new BoardByBoard(task, allowed, pieces, power, effort);
+      while (filling.fillOne()) {
+        // Until nothing more goes on any board.
+      }
+      layouts.add(new Layout(filling.onBoard, filling.rest));
     }
     return layouts;
   }
 
-  private void run() {
-    for (Best best = next(); best != null; best = next()) {
-      onBoard.set(best.board(), best.laid());
-      rest = best.rest();
-    }
-  }
-
-  private Best next() {
-    Best best = null;
+  private boolean fillOne() {
+    StripFill.Filled best = null;
+    int on = -1;
+    double fullest = 0;
     Board tried = null;
     for (int board = 0; board < onBoard.size(); board++) {
       Board kind = task.boards().get(board).board();
-      if (!onBoard.get(board).isEmpty() || kind.equals(tried)) {
+      if (!allowed[board] || !onBoard.get(board).isEmpty() || kind.equals(tried)) {
         continue;
       }
       tried = kind;
-      boolean[] allowed = new boolean[onBoard.size()];
-      allowed[board] = true;
-      for (FillRule rule : rules) {
-        BoardFill.Filled filled = BoardFill.fill(task, rule, allowed, rest);
-        looks += filled.looks();
-        List<Layout.Laid> laid = filled.layout().onBoard().get(board);
-        double worth = worth(laid) / kind.area();
-        if (worth > 0 && (best == null || worth > best.worth() * (1 + 1e-12))) {
-          best = new Best(board, laid, filled.layout().leftOut(), worth);
-        }
+      StripFill.Filled filled = StripFill.fill(task, board, rest, power, effort);
+      double worth = filled.worth() / kind.area();
+      if (worth > fullest * (1 + 1e-12)) {
+        best = filled;
+        on = board;
+        fullest = worth;
       }
     }
-    return best;
-  }
-
-  private double worth(List<Layout.Laid> laid) {
-    double sum = 0;
-    for (Layout.Laid piece : laid) {
-      sum += Math.pow(task.kinds().get(piece.kind()).area(), power);
+    if (best == null) {
+      return false;
     }
-    return sum;
+    onBoard.set(on, best.laid());
+    best.laid().forEach(piece -> rest[piece.kind()]--);
+    return true;
   }
 }

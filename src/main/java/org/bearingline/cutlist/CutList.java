@@ -2,6 +2,7 @@ package org.bearingline.cutlist;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.OptionalDouble;
 import org.bearingline.length.Units;
 
 /**
@@ -39,7 +40,10 @@ public record CutList(
       parts.add(BlankSizes.ofPart(one));
       templates.addAll(BlankSizes.ofTemplates(one));
     }
-    shared.forEach(plate -> templates.add(BlankSizes.ofPlate(plate)));
+    // Parts that share a plate have their templates from one stock, where all say the same.
+    List<OptionalDouble> stock = ordered.stream().map(Ordered::templateThickness).distinct().toList();
+    OptionalDouble thickness = stock.size() == 1 ? stock.get(0) : OptionalDouble.empty();
+    shared.forEach(plate -> templates.add(BlankSizes.ofPlate(plate, thickness)));
     Amount partAmount = Amount.of(parts);
     Amount templateAmount = Amount.of(templates);
     return new CutList(

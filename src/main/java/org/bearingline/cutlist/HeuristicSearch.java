@@ -1,5 +1,6 @@
 package org.bearingline.cutlist;
 
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
@@ -12,10 +13,13 @@ import java.util.Optional;
 final class HeuristicSearch {
 
   /** Sets looked at by the bounds alone. */
-  private static final int MOST_SETS = 20_000;
+  private static final int MOST_SETS = 8_000;
 
   /** Pieces held to free rectangles, over all tries: a fraction of a second. */
-  private static final long MOST_LOOKS = 12_000_000;
+  private static final long MOST_LOOKS = 2_000_000;
+
+  /** Steps of the knapsacks of strips, as much again for laying out anew. */
+  private static final long STRIP_STEPS = 25_000_000;
 
   private final CuttingTask task;
   private final List<FillRule> rules = FillRule.all();
@@ -42,10 +46,8 @@ final class HeuristicSearch {
     boolean[] every = new boolean[task.boards().size()];
     Arrays.fill(every, true);
     Layout best = bestOn(every, Optional.empty());
-    for (BoardFill.Filled filled : BoardByBoard.layouts(task, rules)) {
-      looks += filled.looks();
-      best = filled.layout().isBetterThan(best, task) ? filled.layout() : best;
-    }
+    Layout strips = best(strips(every));
+    best = strips.isBetterThan(best, task) ? strips : best;
     int[] placed = placed(best);
     LowerBounds bounds = new LowerBounds(task, placed);
     double leastArea = bounds.area();
@@ -57,6 +59,26 @@ final class HeuristicSearch {
     return new Found(best, Math.min(leastArea, best.boardArea(task)), bounds.boards());
   }
 
+  /** Layouts in strips, and what taking boards off and filling them anew makes of them. */
+  private List<Layout> strips(boolean[] every) {
+    Effort first = new Effort(STRIP_STEPS);
+    List<Layout> layouts = new ArrayList<>(BoardByBoard.layouts(task, every, task.counts(), first));
+    List<Layout> complete = new ArrayList<>(layouts.stream().filter(Layout::isComplete).toList());
+    complete.sort((a, b) -> a.isBetterThan(b, task) ? -1 : b.isBetterThan(a, task) ? 1 : 0);
+    for (Layout layout : complete) {
+      layouts.add(Repacking.better(task, layout, new Effort(STRIP_STEPS / complete.size())));
+    }
+    return layouts;
+  }
+
+  private Layout best(List<Layout> layouts) {
+    Layout best = layouts.get(0);
+    for (Layout layout : layouts) {
+      best = layout.isBetterThan(best, task) ? layout : best;
+    }
+    return best;
+  }
+
   private record Tried(Layout best, double leastArea) {}
 
   private Tried bySets(LowerBounds bounds, Layout start) {
@@ -64,7 +86,9 @@ final class HeuristicSearch {
     double least = 0;
     boolean allowedOne = false;
     BoardSets sets = new BoardSets(task);
-    for (int count = 0; count < MOST_SETS && looks < MOST_LOOKS; count++) {
+    looks = 0;
+    // The bounds go on where the trying ends, up to the first set that they do not rule out.
+    for (int count = 0; count < MOST_SETS && !(allowedOne && looks >= MOST_LOOKS); count++) {
       Optional<boolean[]> next = sets.next();
       if (next.isEmpty()) {
         break;

@@ -12,9 +12,12 @@ import org.bearingline.outline.Bounds;
  * table saw rips and a mitre saw crosscuts.
  *
  * <p>Few pieces are tried in every such way ({@link ExactSearch}), and the result is the best there
- * is. For many, sets of boards are tried in the order of their area with some 170 rules of filling
- * ({@link HeuristicSearch}), and lower bounds ({@link LowerBounds}) say how far from the best the
- * result can be at most.
+ * is. For many, some 170 rules of filling ({@link BoardFill}) and boards filled one after the other
+ * with strips, each a knapsack of pieces ({@link BoardByBoard}), give first layouts; the emptiest
+ * boards are then laid out anew with others ({@link Repacking}), and sets of boards are tried in
+ * the order of their area ({@link HeuristicSearch}). Lower bounds ({@link LowerBounds}) say how far
+ * from the best the result can be at most. The work is counted in steps, so that a task has the
+ * same layout everywhere.
  */
 public final class Packing {
 

@@ -92,7 +92,8 @@ record JobCuts(String name, CutList list, Optional<PackingResult> packing, List<
         stock.grain().degrees().orElse(0),
         stock.grain().degrees().isPresent() && !sheet,
         stock.species(),
-        Optional.empty());
+        Optional.empty(),
+        stock.templateThickness());
   }
 
   private static Stream<Species> known(String name) {

@@ -91,7 +91,15 @@ class CutListTest {
   @Test
   void fibresAcrossTheDrawingTurnTheBlank() {
     Part rail = part("cloud-lift-rail", Map.of("length", "20in", "width", "4in"));
-    Ordered across = new Ordered(routed(rail, 20), 1, 90, true, Optional.empty(), Optional.empty());
+    Ordered across =
+        new Ordered(
+            routed(rail, 20),
+            1,
+            90,
+            true,
+            Optional.empty(),
+            Optional.empty(),
+            OptionalDouble.empty());
     Blank blank = CutList.of(List.of(across), Units.MM).parts().get(0);
     assertEquals(20 * INCH, blank.width(), 1e-6);
   }
