@@ -67,7 +67,6 @@ final class BlankSizes {
       String name, Bounds box, OptionalDouble thickness, Optional<String> material) {
     double longer = Math.max(box.width(), box.height());
     double shorter = Math.min(box.width(), box.height());
-    return new Blank(
-        name, Purpose.TEMPLATE, longer, shorter, thickness, material, 1, true);
+    return new Blank(name, Purpose.TEMPLATE, longer, shorter, thickness, material, 1, true);
   }
 }

@@ -41,7 +41,8 @@ public record CutList(
       templates.addAll(BlankSizes.ofTemplates(one));
     }
     // Parts that share a plate have their templates from one stock, where all say the same.
-    List<OptionalDouble> stock = ordered.stream().map(Ordered::templateThickness).distinct().toList();
+    List<OptionalDouble> stock =
+        ordered.stream().map(Ordered::templateThickness).distinct().toList();
     OptionalDouble thickness = stock.size() == 1 ? stock.get(0) : OptionalDouble.empty();
     shared.forEach(plate -> templates.add(BlankSizes.ofPlate(plate, thickness)));
     Amount partAmount = Amount.of(parts);
