@@ -140,7 +140,7 @@ class DoorJobTest {
         "paper: Letter | template-thickness: 1/2in | of its material and thickness is listed",
         "for: templates | for: jigs | “jigs” is nothing a board is for",
         "length: 44in, width | long: 44in, width | job.yaml:45:25: ",
-        "length: 48in | length: -48in | job.yaml:47:51: give a length above 0",
+        "length: 48in | length: 0in | job.yaml:47:53: give a length above 0",
         "thickness: 1/4in} | quantity: 0} | job.yaml:47:",
         "opening: 33in | opening: 32in | job.yaml:32:13: this stile is 32 in long",
         "stiles: stile | stiles: stil | did you mean stile?",
