@@ -31,6 +31,8 @@ final class FrameOrders {
   /** A depth that differs by less than this, in mm, is the same. */
   private static final double SAME_DEPTH = 0.05;
 
+  private static final double ROUNDING = 1e-4;
+
   private final List<PartOrder> orders;
   private final List<Use> uses = new ArrayList<>();
 
@@ -80,7 +82,15 @@ final class FrameOrders {
         members.put(role, member);
       }
     }
-    return new PanelFrame(node, named, members, units);
+    return new PanelFrame(node, named, members, rightIsLeft(named), units);
+  }
+
+  /** Whether the right stile's part is drawn as a left one, here or at an earlier panel. */
+  private boolean rightIsLeft(Map<BoardSide, PartOrder> named) {
+    PartOrder right = named.get(BoardSide.RIGHT);
+    return right != null
+        && uses.stream()
+            .anyMatch(use -> use.part().equals(right.name()) && use.role() == BoardSide.LEFT);
   }
 
   private PartOrder known(YamlNode written, String field) {
@@ -112,12 +122,13 @@ final class FrameOrders {
   private static PartOrder fitted(PartOrder order, EdgeGroove groove) {
     double deep = groove.cutter().depth();
     Double depth = order.shape().lengths().get(GROOVE);
-    if (depth == null || Math.abs(depth - deep) < SAME_DEPTH) {
+    boolean written =
+        order.wishes().measures().containsKey(GROOVE) || !(order.shape() instanceof MeasuredShape);
+    if (depth == null || Math.abs(depth - deep) < (written ? SAME_DEPTH : ROUNDING)) {
       return order;
     }
     Units units = Settings.units(order.wishes());
-    if (order.wishes().measures().containsKey(GROOVE)
-        || !(order.shape() instanceof MeasuredShape shape)) {
+    if (written || !(order.shape() instanceof MeasuredShape shape)) {
       throw order
           .places()
           .at(

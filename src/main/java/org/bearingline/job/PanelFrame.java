@@ -1,5 +1,6 @@
 package org.bearingline.job;
 
+import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -23,12 +24,15 @@ import org.bearingline.yaml.YamlNode;
  * @param node the panel's block
  * @param named the order of each side's part; none for a side that no part is named for
  * @param members likewise, with the edges that hold the panel
+ * @param rightIsLeft whether the right stile is the mirror image of a part that is drawn as a left
+ *     stile
  * @param units for sentences
  */
 record PanelFrame(
     YamlNode node,
     Map<BoardSide, PartOrder> named,
     Map<BoardSide, FrameMember> members,
+    boolean rightIsLeft,
     Units units) {
 
   private static final List<BoardSide> RAILS = List.of(BoardSide.TOP, BoardSide.BOTTOM);
@@ -93,7 +97,7 @@ record PanelFrame(
         extents.put(side, members.get(side).extent());
       } else if (members.containsKey(side)) {
         StilePlace place = place(opening, side, slot);
-        boolean left = side == BoardSide.LEFT;
+        boolean left = isDrawnAsLeft(side);
         // Wood on its left, the inner edge of the left stile runs up, that of the right one down.
         extents.put(
             side,
@@ -107,6 +111,10 @@ record PanelFrame(
       }
     }
     return extents;
+  }
+
+  private boolean isDrawnAsLeft(BoardSide side) {
+    return side == BoardSide.LEFT || rightIsLeft;
   }
 
   private static double height(FrameOpening opening, BoardSide side) {
@@ -150,7 +158,13 @@ record PanelFrame(
     Map<BoardSide, List<String>> notes = new LinkedHashMap<>();
     for (BoardSide side : STILES) {
       if (members.containsKey(side) && !isMuntin(side)) {
-        notes.put(side, place(opening, side, slot).sentences(slot, through, oneStile(), units));
+        List<String> said =
+            new ArrayList<>(
+                place(opening, side, slot).sentences(slot, through, isDrawnAsLeft(side), units));
+        if (rightIsLeft && (oneStile() || side == BoardSide.RIGHT)) {
+          said.add(StilePlace.BOTH_HANDS);
+        }
+        notes.put(side, said);
       } else if (isMuntin(side) && railIsShaped(opening)) {
         notes.put(
             side, List.of("Scribe its shoulders to the curve of the rails: they are not square."));

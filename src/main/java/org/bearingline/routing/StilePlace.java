@@ -104,14 +104,23 @@ public record StilePlace(double foot, double head, double depth, double horns) {
     return head - depth;
   }
 
-  /** What the maker has to know of where it lies. */
-  public List<String> sentences(SlotCutter slot, boolean through, boolean bothHands, Units units) {
+  /** Of a part that is both stiles. */
+  public static final String BOTH_HANDS =
+      "Mark foot and show face: the right stile is the mirror image, grooved as far from its own show"
+          + " face.";
+
+  /**
+   * What the maker has to know of where it lies.
+   *
+   * @param footLeft whether the foot is on the left of the part's drawing
+   */
+  public List<String> sentences(SlotCutter slot, boolean through, boolean footLeft, Units units) {
     List<String> said = new ArrayList<>();
     said.add(
         "The opening is from "
             + Length.print(foot, units)
             + " off the foot"
-            + (bothHands ? ", left here, to " : " to ")
+            + (footLeft ? ", left here, to " : ", right here, to ")
             + Length.print(head, units)
             + " off the top."
             + (through
@@ -123,11 +132,6 @@ public record StilePlace(double foot, double head, double depth, double horns) {
                     + "; the cutter's round runs out "
                     + Length.print(tail(slot), units)
                     + " beyond."));
-    if (bothHands) {
-      said.add(
-          "Mark foot and show face: the right stile is the mirror image, grooved as far from its"
-              + " own show face.");
-    }
     if (horns > 0) {
       said.add(
           "The stile is "

@@ -255,6 +255,13 @@ class FrameGroovesTest {
     assertEquals(2, named(orders, "muntin").operations().grooves().size());
     assertEquals(1, named(orders, "rail").operations().grooves().size());
     assertEquals(1, named(orders, "stile").operations().grooves().size());
+    // One part for both hands: its stops are the left stile's, and its groove 10 mm deep as cut.
+    EdgeGroove stile = groove(orders, "stile");
+    assertEquals(60, stile.extent().fromStart().getAsDouble(), 1e-6);
+    assertEquals(60, stile.extent().fromEnd().getAsDouble(), 1e-6);
+    assertEquals(10, named(orders, "stile").shape().lengths().get("groove"), 1e-6);
+    List<String> notes = named(orders, "stile").shape().part().notes();
+    assertTrue(notes.stream().anyMatch(note -> note.contains("mirror image")), notes.toString());
     for (PartOrder order : orders) {
       if (!(order.shape() instanceof PanelDesign)) {
         WorkedPart.of(order);
