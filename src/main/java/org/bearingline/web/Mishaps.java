@@ -1,5 +1,7 @@
 package org.bearingline.web;
 
+import java.io.IOException;
+import java.util.concurrent.TimeoutException;
 import java.util.function.Consumer;
 import org.eclipse.jetty.server.Request;
 import org.eclipse.jetty.server.Response;
@@ -10,6 +12,8 @@ import org.eclipse.jetty.util.Callback;
 final class Mishaps extends ErrorHandler {
 
   private static final int FIRST_DEFECT = 500;
+
+  private static final int TOO_SLOW = 408;
 
   private final Consumer<Throwable> defects;
 
@@ -23,9 +27,12 @@ final class Mishaps extends ErrorHandler {
   @Override
   public boolean handle(Request request, Response response, Callback callback) {
     int status = response.getStatus();
-    if (status >= FIRST_DEFECT
-        && request.getAttribute(ERROR_EXCEPTION) instanceof Throwable thrown) {
-      defects.accept(thrown);
+    Object thrown = request.getAttribute(ERROR_EXCEPTION);
+    if (thrown instanceof TimeoutException || thrown instanceof IOException) {
+      // A sender that stopped half way.
+      status = TOO_SLOW;
+    } else if (status >= FIRST_DEFECT && thrown instanceof Throwable defect) {
+      defects.accept(defect);
     }
     PageHandler.send(answer(status), request, response, callback);
     return true;

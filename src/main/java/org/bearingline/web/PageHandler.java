@@ -18,6 +18,11 @@ final class PageHandler extends Handler.Abstract {
 
   private static final String API = "/api/";
 
+  private static final int FORBIDDEN = 401;
+
+  /** Bytes that are taken in only to be able to say that they are too many. */
+  private static final long LARGEST_UNREAD = 100_000_000;
+
   private static final String WRONG_TOKEN =
       "this page belongs to another run of the program; open the address that bearingline page"
           + " printed this time";
@@ -61,7 +66,7 @@ final class PageHandler extends Handler.Abstract {
     Question question = questions.at(request.getHttpURI().getPath());
     Optional<Answer> refusal = refusal(request, question);
     if (refusal.isPresent()) {
-      send(refusal.get(), request, response, callback);
+      refuse(refusal.get(), request, response, callback);
       return;
     }
     String name = fileName(request);
@@ -77,9 +82,21 @@ final class PageHandler extends Handler.Abstract {
             callback::failed));
   }
 
+  /** A browser that is still sending hears nothing, so what it sends is taken in first. */
+  private static void refuse(Answer answer, Request request, Response response, Callback callback) {
+    boolean worthHearing = answer.status() != FORBIDDEN && request.getLength() <= LARGEST_UNREAD;
+    if (worthHearing && request.getLength() > 0) {
+      Content.Source.consumeAll(
+          request,
+          Callback.from(() -> send(answer, request, response, callback), callback::failed));
+    } else {
+      send(answer, request, response, callback);
+    }
+  }
+
   private Optional<Answer> refusal(Request request, Question question) {
     if (!token.isIn(request.getHeaders().get(HttpHeader.AUTHORIZATION))) {
-      return Optional.of(Refusal.of(401, WRONG_TOKEN));
+      return Optional.of(Refusal.of(FORBIDDEN, WRONG_TOKEN));
     }
     if (question == null) {
       return Optional.of(Refusal.of(404, "there is nothing at this address"));

@@ -24,7 +24,7 @@ public final class PageServer implements AutoCloseable {
   /** Milliseconds that a connection may lie idle. */
   private static final long IDLE = 30_000;
 
-  /** Bytes a second that a body must come with: on one machine a slow sender means no good. */
+  /** Bytes a second that a request must come with: on one machine a slow sender means no good. */
   private static final long SLOWEST = 1000;
 
   private final Server server;
@@ -59,6 +59,7 @@ public final class PageServer implements AutoCloseable {
     connector.setIdleTimeout(IDLE);
     server.addConnector(connector);
     server.addBean(new NetworkConnectionLimit(MOST_CONNECTIONS, server));
+    server.addBean(new SlowSenders(connector, SLOWEST));
     server.setErrorHandler(new Mishaps(defects));
     try {
       // Opened first: the port it gets tells which host names are its own.
