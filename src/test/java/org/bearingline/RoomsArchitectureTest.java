@@ -121,7 +121,7 @@ class RoomsArchitectureTest {
               "outside"),
           room("outside.svg", "problem", "outline", "outline.fit", "outside"),
           room("outside.dxf", "problem", "facts", "outline", "outline.fit", "outside"),
-          room("outside.scan", "problem", "outline", "outside"),
+          room("outside.scan", "problem", "facts", "outline", "outside"),
           room("cutlist", "problem", "length", "outline", "part", "routing"),
           room("drawing", "problem", "outline", "length"),
           room("drawing.sheet", "problem", "facts", "outline", "length", "drawing"),

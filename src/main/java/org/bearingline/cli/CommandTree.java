@@ -20,6 +20,7 @@ final class CommandTree {
     all.put("layout", LayoutCommand::new);
     all.put("reach", ReachCommand::new);
     all.put("sheets", SheetsCommand::new);
+    all.put("corner-marks", CornerMarksCommand::new);
     all.put("shapes", ShapesCommand::new);
     all.put("kit", KitCommand::new);
     all.put("page", PageCommand::new);

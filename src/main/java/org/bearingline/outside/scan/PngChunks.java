@@ -1,0 +1,39 @@
+package org.bearingline.outside.scan;
+
+import java.io.ByteArrayOutputStream;
+import java.nio.ByteBuffer;
+import java.nio.charset.StandardCharsets;
+import java.util.Set;
+
+/**
+ * Leaves out of a PNG file what is not needed for its pixels and their size (ISO/IEC 15948:2004,
+ * 5.3). Its packed words and colour profiles may unfold to any size.
+ */
+final class PngChunks {
+
+  private static final Set<String> NEEDED =
+      Set.of("IHDR", "PLTE", "IDAT", "IEND", "tRNS", "pHYs", "gAMA", "sBIT");
+
+  private static final int SIGNATURE = 8;
+
+  /** Bytes of a chunk beside its data: length, name and checksum. */
+  private static final int FRAME = 12;
+
+  private PngChunks() {}
+
+  static byte[] withoutWords(byte[] file) {
+    ByteArrayOutputStream kept = new ByteArrayOutputStream(file.length);
+    kept.write(file, 0, SIGNATURE);
+    ByteBuffer bytes = ByteBuffer.wrap(file);
+    int at = SIGNATURE;
+    while (at + FRAME <= file.length) {
+      long length = FRAME + Integer.toUnsignedLong(bytes.getInt(at));
+      int there = (int) Math.min(length, file.length - at);
+      if (NEEDED.contains(new String(file, at + 4, 4, StandardCharsets.ISO_8859_1))) {
+        kept.write(file, at, there);
+      }
+      at += there;
+    }
+    return kept.toByteArray();
+  }
+}

@@ -1,0 +1,104 @@
+package org.bearingline.outside.scan;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Collectors;
+import org.bearingline.problem.Place;
+import org.bearingline.problem.Problem;
+
+/**
+ * Where a picture's pixels lie: by its corner marks, by the dpi the maker gives, or by what the
+ * file says, in this order unless the maker gives the dpi.
+ *
+ * @param mapping from pixels to mm
+ * @param field what of the picture is looked at
+ */
+record ScanPlace(Mapping mapping, Field field) {
+
+  private static final double MM_PER_INCH = 25.4;
+
+  static ScanPlace of(
+      String file, ImageDecoder.Decoded decoded, ScanSettings settings, ScanWords words) {
+    if (settings.dpi().isPresent()) {
+      double dpi = settings.dpi().getAsDouble();
+      return byDpi(decoded, dpi, dpi);
+    }
+    List<SeenMark> seen = MarkFinder.find(decoded.grey());
+    if (!seen.isEmpty() || settings.apart().isPresent()) {
+      return byMarks(file, decoded.grey(), settings, seen, words);
+    }
+    ImageFacts facts = decoded.facts();
+    if (!facts.saysDpi() || facts.camera()) {
+      throw new Problem(
+          Place.file(file),
+          "nothing tells how large it is: no corner marks are seen"
+              + (facts.camera() ? " and a camera's dpi mean nothing" : "")
+              + "; give --dpi for a flatbed scan, or lay the template on a marks sheet (bearingline"
+              + " corner-marks)");
+    }
+    words.dpiOfFile(facts);
+    return byDpi(decoded, facts.dpiX().getAsDouble(), facts.dpiY().getAsDouble());
+  }
+
+  private static ScanPlace byDpi(ImageDecoder.Decoded decoded, double dpiX, double dpiY) {
+    GreyImage image = decoded.grey();
+    return new ScanPlace(
+        new DpiMapping(
+            image.width(),
+            image.height(),
+            MM_PER_INCH / dpiX,
+            MM_PER_INCH / dpiY,
+            decoded.facts().orientation()),
+        Field.whole(image));
+  }
+
+  private static ScanPlace byMarks(
+      String file, GreyImage image, ScanSettings settings, List<SeenMark> seen, ScanWords words) {
+    List<SeenMark> marks = sorted(file, seen);
+    MarkSet set =
+        MarkSet.all().stream()
+            .filter(known -> known.number() == marks.get(0).set())
+            .findFirst()
+            .orElseThrow(
+                () ->
+                    new Problem(
+                        Place.file(file),
+                        "the corner marks are of no sheet that is known; print one with bearingline"
+                            + " corner-marks"));
+    MarksFit.Found found =
+        new MarksFit(file, marks, set, settings.apart()).fit(image, settings.raised());
+    words.marks(found, settings);
+    return new ScanPlace(found.mapping(), Field.between(image, marks));
+  }
+
+  /** The marks A to D of one set; fails where one is missing or seen twice. */
+  private static List<SeenMark> sorted(String file, List<SeenMark> seen) {
+    List<SeenMark> marks = new ArrayList<>();
+    List<MarkLetter> missing = new ArrayList<>();
+    for (MarkLetter letter : MarkLetter.values()) {
+      List<SeenMark> same = seen.stream().filter(mark -> mark.letter() == letter).toList();
+      if (same.size() > 1) {
+        throw new Problem(
+            Place.file(file), "corner mark " + letter + " is seen twice; show one of each");
+      }
+      same.forEach(marks::add);
+      if (same.isEmpty()) {
+        missing.add(letter);
+      }
+    }
+    if (!missing.isEmpty()) {
+      String names = missing.stream().map(MarkLetter::name).collect(Collectors.joining(", "));
+      throw new Problem(
+          Place.file(file),
+          "of the four corner marks "
+              + names
+              + (missing.size() == 1 ? " is" : " are")
+              + " not seen; show all four whole, with white round them, sharp and without glare");
+    }
+    if (marks.stream().mapToInt(SeenMark::set).distinct().count() > 1) {
+      throw new Problem(
+          Place.file(file), "the corner marks are of different sheets; use the four of one sheet");
+    }
+    return marks;
+  }
+}
