@@ -41,7 +41,9 @@ final class MarkFinder {
     for (int i = 0; i < detector.totalFound(); i++) {
       Polygon2D_F64 bounds = detector.getBounds(i, null);
       List<Point> corners = new ArrayList<>();
-      for (int corner = 0; corner < bounds.size(); corner++) {
+      for (int turn = 0; turn < bounds.size(); turn++) {
+        // The library begins at the lower right corner, we at the upper left one.
+        int corner = (turn + 2) % bounds.size();
         // A small pixel's centre is the mean of the centres it was made of.
         double shift = (step - 1) / 2.0;
         corners.add(

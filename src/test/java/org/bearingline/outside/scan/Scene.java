@@ -42,8 +42,7 @@ final class Scene {
     Path svg = folder.resolve("template-" + layers.size() + ".svg");
     Path png = folder.resolve("template-" + layers.size() + ".png");
     write(svg, svg(outline, box));
-    ExternalProgram.named("rsvg-convert")
-        .run("-d", dpi, "-p", dpi, "-b", "white", "-o", png, svg);
+    ExternalProgram.named("rsvg-convert").run("-d", dpi, "-p", dpi, "-b", "white", "-o", png, svg);
     double c = Math.cos(Math.toRadians(turn));
     double s = Math.sin(Math.toRadians(turn));
     layers.add(
@@ -145,18 +144,7 @@ final class Scene {
     int height = (int) Math.round(heightMm / pixel);
     wish("dpi", dpi);
     return photograph(
-        name,
-        width,
-        height,
-        pixel,
-        0,
-        pixel / 2,
-        0,
-        -pixel,
-        (height - 0.5) * pixel,
-        0,
-        0,
-        1);
+        name, width, height, pixel, 0, pixel / 2, 0, -pixel, (height - 0.5) * pixel, 0, 0, 1);
   }
 
   private static void write(Path file, String text) {

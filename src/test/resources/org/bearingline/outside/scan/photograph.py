@@ -16,7 +16,7 @@ from PIL import Image
 Image.MAX_IMAGE_PIXELS = None
 scene = json.load(open(sys.argv[1]))
 width, height = scene["size"]
-random = np.random.default_rng(scene.get("seed", 1))
+random = np.random.default_rng(int(scene.get("seed", 1)))
 
 
 def light_of(srgb):
