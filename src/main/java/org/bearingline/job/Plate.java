@@ -82,6 +82,10 @@ record Plate(
 
   /** With the lines of half a template, where it is one. */
   Plate registered() {
+    if (isShared()) {
+      // Where clamps may stand on a plate that is not drawn here would say nothing.
+      return new Plate(worked, template, result, marks, mirror, Optional::empty);
+    }
     return half()
         .map(
             half ->
@@ -101,14 +105,17 @@ record Plate(
         : Optional.empty();
   }
 
+  private boolean isShared() {
+    return worked.way() instanceof PlateWay.Shared && isForEdge();
+  }
+
   private boolean isForEdge() {
     return serves().contains(Template.OUTSIDE_EDGE);
   }
 
   /** Whether it is made from this part's drawing, not from that of another. */
   boolean isMadeHere() {
-    return !(worked.way() instanceof PlateWay.TurnedOver)
-        && !(worked.way() instanceof PlateWay.Shared && isForEdge());
+    return !(worked.way() instanceof PlateWay.TurnedOver) && !isShared();
   }
 
   /** Names of the edges that the plate shapes. */
@@ -241,7 +248,6 @@ record Plate(
 
   /** A shared plate is so much longer than some parts that they would not be seen beside it. */
   private List<Layer> layers(double enlargement) {
-    boolean shared = worked.way() instanceof PlateWay.Shared && isForEdge();
-    return PartDrawing.layers(this, enlargement, !shared);
+    return PartDrawing.layers(this, enlargement, !isShared());
   }
 }
