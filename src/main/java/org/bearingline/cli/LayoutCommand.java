@@ -19,6 +19,7 @@ import picocli.CommandLine.Spec;
       "Examples:",
       "  bearingline layout cloud-lift-rail --bit 1/2in --into out",
       "  bearingline layout drop-in-plate --bit 3/8in --collar 5/8in --into out",
+      "  bearingline layout bracket.svg --width 12in --sawn-edges bottom,left --into out",
     })
 final class LayoutCommand implements Callable<Integer> {
 
@@ -28,7 +29,8 @@ final class LayoutCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
-    LayoutJob.run(options.source.source, Requests.layout(options), options.into())
+    LayoutJob.run(
+            options.source.source, Requests.layout(options), options.into(), Progress.on(spec))
         .forEach(spec.commandLine().getOut()::println);
     return 0;
   }

@@ -49,7 +49,9 @@ final class ReachCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
-    ReachJob job = ReachJob.of(source.source, Requests.reach(source, bits, follower, units));
+    ReachJob job =
+        ReachJob.of(
+            source.source, Requests.reach(source, bits, follower, units), Progress.on(spec));
     PrintWriter out = spec.commandLine().getOut();
     if (json) {
       out.print(job.json());

@@ -55,6 +55,7 @@ final class Requests {
         Optional.ofNullable(paper.paper),
         OptionText.length("--margin", paper.margin),
         Optional.ofNullable(paper.printed),
-        units.chosen());
+        units.chosen(),
+        source.drawing.wishes());
   }
 }

@@ -26,7 +26,8 @@ final class SheetsCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
-    SheetsJob.run(options.source.source, Requests.layout(options), options.into())
+    SheetsJob.run(
+            options.source.source, Requests.layout(options), options.into(), Progress.on(spec))
         .forEach(spec.commandLine().getOut()::println);
     return 0;
   }

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import org.bearingline.problem.Place;
 import org.bearingline.problem.Problem;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
@@ -16,7 +17,9 @@ final class SourceOptions {
   @Parameters(
       index = "0",
       paramLabel = "SOURCE",
-      description = "a shape's name (see: bearingline shapes), a shape file or a job file")
+      description =
+          "a shape's name (see: bearingline shapes), a shape file, a drawing (.svg, .dxf) or a job"
+              + " file")
   String source;
 
   @Option(
@@ -30,6 +33,8 @@ final class SourceOptions {
       paramLabel = "FILE",
       description = "the bits, bearings, collars and blades you own (default: a small usual kit)")
   Path kit;
+
+  @Mixin DrawingOptions drawing;
 
   /** Each measure set, by name, as written. */
   Map<String, String> measures() {

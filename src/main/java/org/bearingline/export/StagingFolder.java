@@ -31,6 +31,7 @@ public final class StagingFolder implements FileSink, AutoCloseable {
   private final Mover mover;
   private final FileNames names = new FileNames();
   private final Deque<Path> madeFolders = new ArrayDeque<>();
+  private final List<Path> spared = new ArrayList<>();
   private Path staging;
   private boolean committed;
 
@@ -64,6 +65,20 @@ public final class StagingFolder implements FileSink, AutoCloseable {
     }
   }
 
+  /** A file that the work was made from: to write over it is refused. */
+  public void spare(Path file) {
+    spared.add(file);
+  }
+
+  private void requireNotSpared(String name) throws IOException {
+    Path place = target.resolve(name);
+    for (Path file : spared) {
+      if (Files.exists(place) && Files.exists(file) && Files.isSameFile(place, file)) {
+        throw new Problem(INTO, name + " would be written over your drawing; name another folder");
+      }
+    }
+  }
+
   /** Writes one file beside its place. */
   @Override
   public void write(String name, byte[] content) {
@@ -73,6 +88,7 @@ public final class StagingFolder implements FileSink, AutoCloseable {
           INTO, target.resolve(name) + " is a folder; move it away or write into another folder");
     }
     try {
+      requireNotSpared(name);
       Files.write(staging().resolve(name), content);
     } catch (IOException e) {
       throw failed(name, e);

@@ -77,7 +77,9 @@ final class Cards {
     if (isRouted) {
       worked.grain().flatMap(grain -> GrainSection.of(grain, units)).ifPresent(sections::add);
     }
-    if (!worked.order().shape().settings().isEmpty()) {
+    if (worked.order().shape() instanceof DrawnDesign design) {
+      sections.add(DrawnWords.section(design, units));
+    } else if (!worked.order().shape().settings().isEmpty()) {
       sections.add(measures(worked, units));
     }
     if (!result.part().notes().isEmpty()) {

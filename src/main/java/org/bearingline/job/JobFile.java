@@ -57,6 +57,16 @@ record JobFile(
       Set.of(
           "name",
           "shape",
+          "drawing",
+          "width",
+          "height",
+          "drawn-in",
+          "tolerance",
+          "gap",
+          "drill-up-to",
+          "layer",
+          "symmetric",
+          "sawn-edges",
           "measures",
           "quantity",
           "thickness",
@@ -87,7 +97,7 @@ record JobFile(
    * One part as written.
    *
    * @param name for its files
-   * @param source a shape's name or a shape file, as written
+   * @param source a shape's name, a shape file or a drawing, as written
    * @param quantity how many
    * @param wishes what the part says for itself
    * @param operations what the part says of operations, faces and hands
@@ -103,7 +113,13 @@ record JobFile(
       OperationFile operations,
       StockWishes stock,
       YamlNode node,
-      WrittenPlaces places) {}
+      WrittenPlaces places) {
+
+    /** Whether it is drawn in a file of its own. */
+    boolean isDrawn() {
+      return node.optional("drawing").isPresent();
+    }
+  }
 
   /** Whether the file's top says that it is a job and not a shape. */
   static boolean isOne(YamlNode top) {
@@ -207,12 +223,12 @@ record JobFile(
       given.get().fields().forEach((key, value) -> measures.put(key, value.text()));
     }
     Wishes wishes =
-        wishes(
-            node, measures, Optional.empty(), length(node, "thickness", units), Optional.empty());
+        wishes(node, measures, Optional.empty(), length(node, "thickness", units), Optional.empty())
+            .with(DrawnFields.of(node, units));
     OperationFile operations = OperationFile.in(node, units);
     return new Entry(
         name.text(),
-        node.field("shape").text(),
+        DrawnFields.source(node),
         quantity(node, operations),
         wishes,
         operations,

@@ -4,6 +4,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Consumer;
 import org.bearingline.export.FileSink;
 import org.bearingline.export.StagingFolder;
 import org.bearingline.export.pdf.CardPdf;
@@ -26,9 +27,17 @@ public final class LayoutJob {
    * @return lines for a person: what was written and what to know
    */
   public static List<String> run(String source, Wishes wishes, Path into) {
+    return run(source, wishes, into, Source.SILENT);
+  }
+
+  /** The same, told meanwhile what takes long. */
+  public static List<String> run(
+      String source, Wishes wishes, Path into, Consumer<String> progress) {
     List<String> lines;
     try (StagingFolder folder = StagingFolder.into(into)) {
-      lines = write(Source.asked(source, wishes), wishes, folder);
+      Source.Asked asked = Source.asked(source, wishes, progress);
+      asked.drawings().forEach(folder::spare);
+      lines = write(asked, wishes, folder);
       folder.commit();
     }
     lines.add("written to " + into + ", with " + REPORT);
@@ -72,8 +81,10 @@ public final class LayoutJob {
     List<String> more =
         other.map(piece -> order.placed(() -> PartFiles.writeAll(piece, folder))).orElse(List.of());
     other.ifPresent(piece -> lines.addAll(LayoutWords.otherPiece(piece, more)));
-    return Reports.part(worked.result(), order.quantity(), files)
-        .with(WorkReports.of(worked, other, more));
+    return Reports.drawn(
+        Reports.part(worked.result(), order.quantity(), files)
+            .with(WorkReports.of(worked, other, more)),
+        order);
   }
 
   private static JobCuts cuts(

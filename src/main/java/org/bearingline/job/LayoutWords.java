@@ -26,6 +26,9 @@ final class LayoutWords {
             .whole()
             .map(whole -> WholeWords.lines(whole, units))
             .orElseGet(() -> ReachWords.lines(result.reach(), units)));
+    if (worked.order().shape() instanceof DrawnDesign design) {
+      lines.addAll(DrawnWords.lines(design, units));
+    }
     if (worked.order().shape() instanceof PanelDesign design) {
       lines.addAll(PanelReports.lines(design.panel(), units));
     }

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.Consumer;
 import java.util.function.Supplier;
 import org.bearingline.kit.Cutter;
 import org.bearingline.kit.Kit;
@@ -38,8 +39,13 @@ public final class ReachJob {
 
   /** Works out every part of {@code source} with every bit asked for, or every bit of the kit. */
   public static ReachJob of(String source, Wishes wishes) {
+    return of(source, wishes, Source.SILENT);
+  }
+
+  /** The same, told meanwhile what takes long. */
+  public static ReachJob of(String source, Wishes wishes, Consumer<String> progress) {
     List<Row> rows = new ArrayList<>();
-    for (PartOrder order : Source.orders(source, wishes)) {
+    for (PartOrder order : Source.asked(source, wishes, progress).orders()) {
       rows.addAll(order.placed(() -> rows(order)));
     }
     return new ReachJob(rows, !wishes.bits().isEmpty(), wishes.units().orElse(Units.INCH));

@@ -24,6 +24,9 @@ final class ReachWords {
       if (!row.part().name().equals(part)) {
         part = row.part().name();
         lines.add(part + ": " + largest(row.largest(), units));
+        if (row.order().shape() instanceof DrawnDesign design) {
+          lines.addAll(DrawnWords.lines(design, units));
+        }
       }
       lines.addAll(lines(row.reach(), units));
     }

@@ -29,9 +29,16 @@ final class Reports {
   static String reach(List<ReachJob.Row> rows) {
     List<Report.Part> parts = new ArrayList<>();
     for (ReachJob.Row row : rows) {
-      parts.add(part(row));
+      parts.add(drawn(part(row), row.order()));
     }
     return new String(ReportWriter.write(new Report(parts)), StandardCharsets.UTF_8);
+  }
+
+  /** The same with what became of the drawing, where the part is drawn. */
+  static Report.Part drawn(Report.Part part, PartOrder order) {
+    return order.shape() instanceof DrawnDesign design
+        ? part.drawnBy(DrawnWords.report(design))
+        : part;
   }
 
   private static Report.Part part(ReachJob.Row row) {

@@ -29,6 +29,7 @@ import org.bearingline.length.Units;
  * @param margin what the printer leaves white at every side of the paper
  * @param printed what the two 100 mm bars of an earlier print measured, as written
  * @param units that figures are shown in
+ * @param drawn of a drawn outline
  */
 public record Wishes(
     Map<String, String> measures,
@@ -47,7 +48,8 @@ public record Wishes(
     Optional<String> paper,
     OptionalDouble margin,
     Optional<String> printed,
-    Optional<Units> units) {
+    Optional<Units> units,
+    DrawnWishes drawn) {
 
   /** Nothing said. */
   public static final Wishes NONE =
@@ -69,6 +71,66 @@ public record Wishes(
           OptionalDouble.empty(),
           Optional.empty(),
           Optional.empty());
+
+  /** Nothing said of a drawn outline. */
+  public Wishes(
+      Map<String, String> measures,
+      List<Double> bits,
+      OptionalDouble bearing,
+      OptionalDouble collar,
+      Optional<WrittenFile> kit,
+      OptionalDouble thickness,
+      OptionalDouble allowance,
+      OptionalDouble sawBlade,
+      OptionalDouble runOut,
+      OptionalDouble deepestPass,
+      Optional<String> router,
+      OptionalDouble kerf,
+      Optional<String> paper,
+      OptionalDouble margin,
+      Optional<String> printed,
+      Optional<Units> units) {
+    this(
+        measures,
+        bits,
+        bearing,
+        collar,
+        kit,
+        thickness,
+        allowance,
+        sawBlade,
+        runOut,
+        deepestPass,
+        router,
+        kerf,
+        paper,
+        margin,
+        printed,
+        units,
+        DrawnWishes.NONE);
+  }
+
+  /** The same with what is said of a drawn outline. */
+  public Wishes with(DrawnWishes newDrawn) {
+    return new Wishes(
+        measures,
+        bits,
+        bearing,
+        collar,
+        kit,
+        thickness,
+        allowance,
+        sawBlade,
+        runOut,
+        deepestPass,
+        router,
+        kerf,
+        paper,
+        margin,
+        printed,
+        units,
+        newDrawn);
+  }
 
   public Wishes {
     measures = Collections.unmodifiableMap(new LinkedHashMap<>(measures));
@@ -98,7 +160,8 @@ public record Wishes(
         paper.or(() -> general.paper),
         first(margin, general.margin),
         printed.or(() -> general.printed),
-        units.or(() -> general.units));
+        units.or(() -> general.units),
+        drawn.over(general.drawn));
   }
 
   private static OptionalDouble first(OptionalDouble own, OptionalDouble general) {

@@ -1,9 +1,11 @@
 package org.bearingline.job;
 
+import java.nio.charset.StandardCharsets;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.Map;
 import java.util.Objects;
+import org.bearingline.outside.DrawingFile;
 import org.bearingline.problem.Place;
 import org.bearingline.problem.Problem;
 import org.bearingline.yaml.TextFile;
@@ -16,6 +18,9 @@ public sealed interface WrittenFile {
 
   /** The whole text; a Problem where there is none. */
   String text();
+
+  /** The bytes of a drawing; a Problem where there are none. */
+  byte[] drawing();
 
   /** The file that this one names: its path starts at this one's folder. */
   WrittenFile beside(String name);
@@ -44,6 +49,11 @@ public sealed interface WrittenFile {
     @Override
     public String text() {
       return TextFile.read(path);
+    }
+
+    @Override
+    public byte[] drawing() {
+      return DrawingFile.read(path);
     }
 
     @Override
@@ -79,6 +89,11 @@ public sealed interface WrittenFile {
             Place.file(name), "the job names this file, but it did not come with it; add the file");
       }
       return text;
+    }
+
+    @Override
+    public byte[] drawing() {
+      return text().getBytes(StandardCharsets.UTF_8);
     }
 
     @Override

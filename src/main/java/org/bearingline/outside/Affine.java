@@ -1,5 +1,6 @@
 package org.bearingline.outside;
 
+import java.util.stream.DoubleStream;
 import org.bearingline.outline.Degrees;
 import org.bearingline.outline.Point;
 
@@ -51,8 +52,8 @@ public record Affine(double a, double b, double c, double d, double e, double f)
     return new Point(a * v.x() + c * v.y(), b * v.x() + d * v.y());
   }
 
-  /** Whether all six numbers are finite. */
-  public boolean isFinite() {
-    return Double.isFinite(a + b + c + d + e + f);
+  /** Whether no number is larger than {@code most}. */
+  boolean isWithin(double most) {
+    return DoubleStream.of(a, b, c, d, e, f).allMatch(number -> Math.abs(number) <= most);
   }
 }

@@ -62,6 +62,15 @@ public final class DrawingLimits {
     return p;
   }
 
+  /** The map, where it stretches and moves no farther than a drawing reaches. */
+  public static Affine near(Affine map, Place place) {
+    if (!map.isWithin(FARTHEST)) {
+      throw new Problem(
+          place, "what is transformed or inserted here ends too far out to be a part; correct it");
+    }
+    return map;
+  }
+
   /** The coordinate, where it is a finite number within {@link #FARTHEST}. */
   public static double near(double coordinate, Place place) {
     if (!(Math.abs(coordinate) <= FARTHEST)) {

@@ -9,7 +9,8 @@ import java.util.OptionalDouble;
  *
  * @param layer the one layer to take: of DXF a layer's name, of SVG a group's id or label; empty
  *     for all that can be seen
- * @param unit mm that one unit of a drawing without units stands for; empty where nobody said
+ * @param unit mm that one unit of the drawing stands for, whatever the file says; empty where the
+ *     maker did not say
  */
 public record ReadingSettings(Optional<String> layer, OptionalDouble unit) {
 

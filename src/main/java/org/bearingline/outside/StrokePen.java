@@ -131,7 +131,11 @@ public final class StrokePen {
   /** The same by centre and conjugate half diameters, as {@link EllipsePiece#of} has them. */
   public void ellipseTo(Point center, Point u, Point v, double from, double sweep, Point p) {
     limits.addPoints(4, place);
-    EllipsePiece.of(mapped(center), map.applyToVector(u), map.applyToVector(v), from, sweep)
+    Point middle = mapped(center);
+    Point reach = map.applyToVector(u);
+    Point other = map.applyToVector(v);
+    DrawingLimits.near(middle.norm() + reach.norm() + other.norm(), place);
+    EllipsePiece.of(middle, reach, other, from, sweep)
         .ifPresentOrElse(
             piece -> {
               endStraight();

@@ -51,6 +51,9 @@ final class PartFields {
         .object("proof", part.proof(), proof -> fields.number("maxDeviation", proof.maxDeviation()))
         .list("notes", part.notes(), json::writeString)
         .list("files", part.files(), json::writeString);
+    if (part.drawing().isPresent()) {
+      fields.object("drawing", part.drawing(), new DrawingFields(json)::write);
+    }
     if (part.work().isPresent()) {
       new WorkFields(json).write(part.work().get());
     }

@@ -52,6 +52,7 @@ public record Report(List<Part> parts, Optional<FamilyReport> families, Optional
    * @param notes sentences for the maker
    * @param files written for this part
    * @param work operations, templates, faces and grain; empty, and no fields at all, for a reach
+   * @param drawing what became of the drawing; empty, and no field at all, for a shape
    */
   public record Part(
       String name,
@@ -73,7 +74,8 @@ public record Report(List<Part> parts, Optional<FamilyReport> families, Optional
       Optional<Proof> proof,
       List<String> notes,
       List<String> files,
-      Optional<Work> work) {
+      Optional<Work> work,
+      Optional<DrawingReport> drawing) {
 
     /** Without operations and grain, as of a reach alone. */
     public Part(
@@ -116,6 +118,7 @@ public record Report(List<Part> parts, Optional<FamilyReport> families, Optional
           proof,
           notes,
           files,
+          Optional.empty(),
           Optional.empty());
     }
 
@@ -141,7 +144,34 @@ public record Report(List<Part> parts, Optional<FamilyReport> families, Optional
           proof,
           notes,
           files,
-          Optional.of(done));
+          Optional.of(done),
+          drawing);
+    }
+
+    /** The same with what became of its drawing. */
+    public Part drawnBy(DrawingReport cleaned) {
+      return new Part(
+          name,
+          quantity,
+          bounds,
+          area,
+          smallestInsideRadius,
+          narrowestNeck,
+          largestCutterDiameter,
+          cutterDiameter,
+          follower,
+          templateOffset,
+          leftovers,
+          overcuts,
+          bits,
+          roughLine,
+          feed,
+          passes,
+          proof,
+          notes,
+          files,
+          work,
+          Optional.of(cleaned));
     }
 
     public Part {

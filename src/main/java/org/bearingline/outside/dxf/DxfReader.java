@@ -21,9 +21,9 @@ public final class DxfReader {
 
   /**
    * Everything in model space that can be seen and is a line; loose pieces stay loose. In mm where
-   * {@code $INSUNITS} names a unit or the settings give one, else in the drawing's own units: what
-   * {@code $MEASUREMENT} says is no proof of a size, as programs write it for hatches and leave it
-   * at its default.
+   * {@code $INSUNITS} names a unit or the settings give another, else in the drawing's own units:
+   * what {@code $MEASUREMENT} says is no proof of a size, as programs write it for hatches and
+   * leave it at its default.
    *
    * @param file as the user named it, for messages
    * @param bytes the whole file
@@ -33,7 +33,7 @@ public final class DxfReader {
     refuseOthers(file, bytes);
     DxfFile drawing = DxfFile.read(file, bytes);
     OptionalDouble unit = unit(drawing);
-    double scale = unit.orElse(settings.unit().orElse(1));
+    double scale = settings.unit().orElse(unit.orElse(1));
     Tally ignored = new Tally();
     DxfWalk walk = new DxfWalk(drawing, settings.layer(), ignored);
     walk.all(Affine.scaling(scale, scale));

@@ -138,7 +138,7 @@ final class DxfWalk {
           "the block “" + insert.name() + "” is inserted into itself, without end; remove it");
     }
     for (Affine place : Inserts.places(insert, block.head())) {
-      entities(block.entities(), map.of(place), on);
+      entities(block.entities(), DrawingLimits.near(map.of(place), insert.place()), on);
     }
     inserting.remove(key);
   }

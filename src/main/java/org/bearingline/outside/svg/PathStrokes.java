@@ -24,6 +24,8 @@ final class PathStrokes implements PathHandler {
 
   private boolean isClosed = true;
 
+  private boolean hasBegun;
+
   private PathStrokes(SvgElement element, StrokePen pen) {
     this.element = element;
     this.pen = pen;
@@ -50,6 +52,7 @@ final class PathStrokes implements PathHandler {
 
   private void moveTo(Point p) {
     pen.moveTo(p);
+    hasBegun = true;
     isClosed = false;
     rest();
   }
@@ -89,6 +92,9 @@ final class PathStrokes implements PathHandler {
 
   /** After a closed stroke, whatever follows begins where that one began. */
   private void begin() {
+    if (!hasBegun) {
+      throw element.problem("the path must begin with a move (M); correct or remove it");
+    }
     if (isClosed) {
       pen.moveTo(pen.start());
       isClosed = false;

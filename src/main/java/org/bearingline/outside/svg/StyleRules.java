@@ -20,6 +20,10 @@ import org.w3c.css.sac.SelectorList;
  */
 final class StyleRules {
 
+  static final String SHEET_OUTSIDE = "style sheet of another file";
+
+  static final String SHEETS_OUTSIDE = "style sheets of other files";
+
   /** A file with more rules than this was not drawn. */
   private static final int MOST_RULES = 1_000;
 
@@ -125,7 +129,7 @@ final class StyleRules {
 
     @Override
     public void importStyle(String uri, SACMediaList media, String prefix) {
-      ignored.add("style sheet of another file", "style sheets of another file");
+      ignored.add(SHEET_OUTSIDE, SHEETS_OUTSIDE);
     }
 
     @Override

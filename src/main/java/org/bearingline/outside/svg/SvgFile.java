@@ -2,8 +2,11 @@ package org.bearingline.outside.svg;
 
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.util.ArrayDeque;
 import java.util.Deque;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import javax.xml.XMLConstants;
 import javax.xml.parsers.ParserConfigurationException;
 import javax.xml.parsers.SAXParserFactory;
@@ -30,23 +33,39 @@ final class SvgFile extends DefaultHandler2 {
 
   private static final String FEATURES = "http://xml.org/sax/features/";
 
+  /** References that XML itself knows need no declaration. */
+  private static final Pattern STRANGE_ENTITY =
+      Pattern.compile("&(?!(amp|lt|gt|quot|apos);)[A-Za-z_:]");
+
   private final String file;
+  private final byte[] bytes;
   private final Deque<SvgElement> open = new ArrayDeque<>();
   private SvgElement root;
   private Locator locator;
   private int elements;
 
-  private SvgFile(String file) {
+  private int sheetsOutside;
+
+  private SvgFile(String file, byte[] bytes) {
     this.file = file;
+    this.bytes = bytes;
   }
 
   /**
-   * The root element.
+   * What a file holds.
+   *
+   * @param root element
+   * @param sheetsOutside how many style sheets outside itself it asks for
+   */
+  record Content(SvgElement root, int sheetsOutside) {}
+
+  /**
+   * The content of a file.
    *
    * @throws Problem where the file is no SVG, broken, or asks for more than its own content
    */
-  static SvgElement read(String file, byte[] bytes) {
-    SvgFile handler = new SvgFile(file);
+  static Content read(String file, byte[] bytes) {
+    SvgFile handler = new SvgFile(file, bytes);
     try {
       XMLReader reader = reader();
       reader.setContentHandler(handler);
@@ -70,7 +89,7 @@ final class SvgFile extends DefaultHandler2 {
               + " UTF-8",
           damaged);
     }
-    return handler.root;
+    return new Content(handler.root, handler.sheetsOutside);
   }
 
   private static XMLReader reader() throws ParserConfigurationException, SAXException {
@@ -161,6 +180,30 @@ final class SvgFile extends DefaultHandler2 {
           place(),
           "the file asks for a document type outside itself (DOCTYPE), which is never read; save"
               + " the drawing as plain SVG without it");
+    }
+    if (isKnown) {
+      refuseStrangeEntities();
+    }
+  }
+
+  /** In an attribute an entity that nobody declared would vanish unseen, and lines with it. */
+  private void refuseStrangeEntities() {
+    // UTF-16 has a zero byte beside every letter of a reference.
+    String text = new String(bytes, StandardCharsets.ISO_8859_1).replace("\0", "");
+    Matcher strange = STRANGE_ENTITY.matcher(text);
+    if (strange.find()) {
+      throw new Problem(
+          place(),
+          "the file uses a word of its document type (DOCTYPE), “"
+              + text.substring(strange.start(), Math.min(text.length(), strange.start() + 12))
+              + "…”, which is never read; save the drawing as plain SVG");
+    }
+  }
+
+  @Override
+  public void processingInstruction(String target, String data) {
+    if (target.equals("xml-stylesheet")) {
+      sheetsOutside++;
     }
   }
 

@@ -23,15 +23,19 @@ public final class SvgReader {
 
   /**
    * Everything that can be seen and is a line, y upwards; in mm where the root element has a real
-   * unit (mm, cm, in, pt or pc) or the settings give one, else in the drawing's own units.
+   * unit (mm, cm, in, pt or pc) or the settings give another, else in the drawing's own units.
    *
    * @param file as the user named it, for messages
    * @param bytes the whole file, uncompressed
    * @throws Problem where the file is no SVG, damaged, too large, or shows no line
    */
   public static Sketch read(String file, byte[] bytes, ReadingSettings settings) {
-    SvgElement root = SvgFile.read(file, bytes);
+    SvgFile.Content content = SvgFile.read(file, bytes);
+    SvgElement root = content.root();
     Tally ignored = new Tally();
+    if (content.sheetsOutside() > 0) {
+      ignored.add(StyleRules.SHEET_OUTSIDE, StyleRules.SHEETS_OUTSIDE, content.sheetsOutside());
+    }
     Map<String, SvgElement> byId = new HashMap<>();
     List<SvgElement> sheets = new ArrayList<>();
     Ignored.count(root, byId, sheets, ignored);
@@ -55,9 +59,11 @@ public final class SvgReader {
   private record Canvas(Affine map, Viewport viewport, boolean sized) {}
 
   private static Canvas canvas(SvgElement root, OptionalDouble unit) {
-    Optional<SvgLength> width = root.attribute("width").flatMap(SvgLength::find);
-    Optional<SvgLength> height = root.attribute("height").flatMap(SvgLength::find);
     Optional<ViewBox> box = ViewBox.of(root);
+    // Who says what a unit of the drawing is outdoes the frame that it is shown in.
+    boolean isTold = unit.isPresent() && box.isPresent();
+    Optional<SvgLength> width = isTold ? Optional.empty() : side(root, "width");
+    Optional<SvgLength> height = isTold ? Optional.empty() : side(root, "height");
     boolean isReal = isReal(width) || isReal(height);
     double viewWidth = size(width, box.map(ViewBox::width));
     double viewHeight = size(height, box.map(ViewBox::height));
@@ -73,9 +79,13 @@ public final class SvgReader {
     Viewport viewport =
         box.map(view -> new Viewport(view.width(), view.height()))
             .orElse(hasSize ? new Viewport(viewWidth, viewHeight) : Viewport.UNKNOWN);
-    double scale = isReal ? MM_PER_PX : unit.orElse(1);
+    double scale = unit.orElse(isReal ? MM_PER_PX : 1);
     return new Canvas(
         Affine.scaling(scale, -scale).of(inner), viewport, isReal || unit.isPresent());
+  }
+
+  private static Optional<SvgLength> side(SvgElement root, String attribute) {
+    return root.attribute(attribute).flatMap(SvgLength::find);
   }
 
   private static boolean isReal(Optional<SvgLength> length) {

@@ -90,7 +90,7 @@ final class SvgWalk {
     }
     return Optional.of(
         new Setting(
-            outside.map().of(Transforms.of(element)),
+            DrawingLimits.near(outside.map().of(Transforms.of(element)), element.place()),
             outside.viewport(),
             outside.style().with(declared),
             outside.isChosen() || isLayer(element),

@@ -3,6 +3,7 @@ package org.bearingline.outside.svg;
 import org.apache.batik.parser.DefaultTransformListHandler;
 import org.apache.batik.parser.TransformListParser;
 import org.bearingline.outside.Affine;
+import org.bearingline.outside.DrawingLimits;
 
 /** Reads the attribute {@code transform}. */
 final class Transforms extends DefaultTransformListHandler {
@@ -21,10 +22,7 @@ final class Transforms extends DefaultTransformListHandler {
     TransformListParser parser = new TransformListParser();
     parser.setTransformListHandler(handler);
     Parsing.run(parser, element, "transform", text);
-    if (!handler.whole.isFinite()) {
-      throw element.problem("the transform of this " + element.name() + " moves it out of reach");
-    }
-    return handler.whole;
+    return DrawingLimits.near(handler.whole, element.place());
   }
 
   private void then(Affine next) {

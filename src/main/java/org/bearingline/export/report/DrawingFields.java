@@ -1,0 +1,32 @@
+package org.bearingline.export.report;
+
+import com.fasterxml.jackson.core.JsonGenerator;
+import java.io.IOException;
+
+/** Writes what became of a drawing. */
+final class DrawingFields {
+
+  private final JsonGenerator json;
+  private final Fields fields;
+
+  DrawingFields(JsonGenerator json) {
+    this.json = json;
+    this.fields = new Fields(json);
+  }
+
+  void write(DrawingReport drawing) throws IOException {
+    fields
+        .text("file", drawing.file())
+        .number("tolerance", drawing.tolerance())
+        .number("largestMove", drawing.largestMove())
+        .whole("gapsClosed", drawing.gaps())
+        .number("largestGap", drawing.largestGap())
+        .whole("lines", drawing.lines())
+        .whole("arcs", drawing.arcs())
+        .whole("circles", drawing.circles())
+        .whole("drilled", drawing.drilled())
+        .number("symmetryMove", drawing.symmetryMove())
+        .list("leftOut", drawing.leftOut(), json::writeString)
+        .list("notes", drawing.notes(), json::writeString);
+  }
+}

@@ -1,0 +1,43 @@
+package org.bearingline.export.report;
+
+import java.util.List;
+import java.util.Objects;
+import java.util.OptionalDouble;
+
+/**
+ * What became of a drawing; lengths in mm.
+ *
+ * @param file as the user named it
+ * @param tolerance that cleaning kept to
+ * @param largestMove largest distance between drawn and clean line
+ * @param gaps how many were closed
+ * @param largestGap 0 where there was none
+ * @param lines of the clean outline
+ * @param arcs of the clean outline, whole circles not counted
+ * @param circles of the clean outline
+ * @param drilled circles that are holes to drill
+ * @param symmetryMove largest move made for the sake of symmetry; empty where none was asked
+ * @param leftOut what was in the file and is no line
+ * @param notes sentences for the maker
+ */
+public record DrawingReport(
+    String file,
+    double tolerance,
+    double largestMove,
+    int gaps,
+    double largestGap,
+    int lines,
+    int arcs,
+    int circles,
+    int drilled,
+    OptionalDouble symmetryMove,
+    List<String> leftOut,
+    List<String> notes) {
+
+  public DrawingReport {
+    Objects.requireNonNull(file);
+    Objects.requireNonNull(symmetryMove);
+    leftOut = List.copyOf(leftOut);
+    notes = List.copyOf(notes);
+  }
+}

@@ -1,0 +1,125 @@
+package org.bearingline.job;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.bearingline.outline.Arc;
+import org.bearingline.outline.Bounds;
+import org.bearingline.outline.Loop;
+import org.bearingline.outline.Outline;
+import org.bearingline.outline.Similarity;
+import org.bearingline.outside.clean.CleanedOutline;
+import org.bearingline.part.Cavity;
+import org.bearingline.part.Contour;
+import org.bearingline.part.Mark;
+import org.bearingline.part.Part;
+import org.bearingline.problem.Place;
+import org.bearingline.problem.Problem;
+
+/** Makes a part of a clean drawing: its outer loop is the edge, what lies inside is taken out. */
+final class DrawnPart {
+
+  /** 1/2 in: up to this a round opening is a bore and no work for a template (practice). */
+  private static final double DRILLED = 12.7;
+
+  /** Nothing that is routed by a template is smaller or larger, in mm. */
+  private static final double SMALLEST = 5;
+
+  private static final double LARGEST = 10_000;
+
+  /** Places of separate outlines that a sentence names. */
+  private static final int MOST_PLACES = 4;
+
+  private DrawnPart() {}
+
+  static DrawnDesign of(String file, String name, CleanedOutline cleaned, DrawnWishes wishes) {
+    Outline outline = only(file, cleaned.outlines());
+    Bounds box = outline.bounds();
+    requireBenchSize(file, box);
+    Outline moved = outline.transformed(Similarity.translation(-box.minX(), -box.minY()));
+    double drilled = wishes.drillUpTo().orElse(DRILLED);
+    List<Loop> openings = new ArrayList<>();
+    List<Mark> holes = new ArrayList<>();
+    for (Loop opening : ordered(moved.openings())) {
+      Optional<Arc> bore = bore(opening).filter(circle -> 2 * circle.radius() <= drilled + 1e-6);
+      if (bore.isPresent()) {
+        holes.add(new Mark.DrillCentre(bore.get().center(), 2 * bore.get().radius(), "hole"));
+      } else {
+        openings.add(opening);
+      }
+    }
+    List<Cavity> cavities = new ArrayList<>();
+    for (int i = 0; i < openings.size(); i++) {
+      cavities.add(
+          new Cavity(
+              openings.size() == 1 ? "opening" : "opening-" + (i + 1),
+              Cavity.Kind.THROUGH,
+              Contour.routed(openings.get(i)),
+              OptionalDouble.empty()));
+    }
+    Contour edge = SawnSides.of(moved.outer(), wishes.sawnEdges());
+    Part part = new Part(name, "Drawn in " + file, edge, cavities, holes, List.of());
+    return new DrawnDesign(file, part, cleaned, holes.size());
+  }
+
+  private static Optional<Arc> bore(Loop opening) {
+    return opening.size() == 1 && opening.primitives().get(0) instanceof Arc circle
+        ? Optional.of(circle)
+        : Optional.empty();
+  }
+
+  /** From left to right, and from below where two begin alike. */
+  private static List<Loop> ordered(List<Loop> openings) {
+    return openings.stream()
+        .sorted(
+            Comparator.comparingDouble((Loop loop) -> Math.rint(loop.bounds().minX() * 100))
+                .thenComparingDouble(loop -> loop.bounds().minY()))
+        .toList();
+  }
+
+  private static Outline only(String file, List<Outline> outlines) {
+    if (outlines.isEmpty()) {
+      throw new Problem(Place.file(file), "the drawing encloses nothing; draw a closed outline");
+    }
+    if (outlines.size() == 1) {
+      return outlines.get(0);
+    }
+    List<String> places = new ArrayList<>();
+    for (Outline one : outlines.subList(0, Math.min(MOST_PLACES, outlines.size()))) {
+      Bounds box = one.bounds();
+      places.add(
+          String.format(
+              Locale.ROOT,
+              "%.1f × %.1f mm at x %.1f, y %.1f",
+              box.width(),
+              box.height(),
+              (box.minX() + box.maxX()) / 2,
+              (box.minY() + box.maxY()) / 2));
+    }
+    throw new Problem(
+        Place.file(file),
+        "the drawing holds "
+            + outlines.size()
+            + " separate outlines ("
+            + String.join("; ", places)
+            + (outlines.size() > MOST_PLACES ? "; …" : "")
+            + "), and one drawing is one part; keep one of them, or choose its layer with --layer");
+  }
+
+  private static void requireBenchSize(String file, Bounds box) {
+    double largest = Math.max(box.width(), box.height());
+    if (largest < SMALLEST || largest > LARGEST) {
+      throw new Problem(
+          Place.file(file),
+          String.format(
+              Locale.ROOT,
+              "the part would be %.4g by %.4g mm; say what its units are with --drawn-in, or give"
+                  + " --width",
+              box.width(),
+              box.height()));
+    }
+  }
+}

@@ -1,0 +1,113 @@
+package org.bearingline.job;
+
+import java.util.Arrays;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.bearingline.length.Length;
+import org.bearingline.problem.Place;
+import org.bearingline.problem.Problem;
+
+/**
+ * What the maker says of a drawn outline; empty where nothing was said. Lengths in mm.
+ *
+ * @param width of the whole drawing
+ * @param height of the whole drawing
+ * @param unit that one unit of the drawing stands for
+ * @param tolerance how far the clean line may lie from the drawn one
+ * @param gap over which loose ends are joined
+ * @param drillUpTo largest diameter of a round opening that is drilled and not routed
+ * @param layer the one layer to take
+ * @param symmetric {@code left-right} or {@code top-bottom}, as written
+ * @param sawnEdges sides of the part that the saw makes, as written
+ */
+public record DrawnWishes(
+    OptionalDouble width,
+    OptionalDouble height,
+    OptionalDouble unit,
+    OptionalDouble tolerance,
+    OptionalDouble gap,
+    OptionalDouble drillUpTo,
+    Optional<String> layer,
+    Optional<String> symmetric,
+    List<String> sawnEdges) {
+
+  /** Nothing said. */
+  public static final DrawnWishes NONE =
+      new DrawnWishes(
+          OptionalDouble.empty(),
+          OptionalDouble.empty(),
+          OptionalDouble.empty(),
+          OptionalDouble.empty(),
+          OptionalDouble.empty(),
+          OptionalDouble.empty(),
+          Optional.empty(),
+          Optional.empty(),
+          List.of());
+
+  public DrawnWishes {
+    Objects.requireNonNull(layer);
+    Objects.requireNonNull(symmetric);
+    sawnEdges = List.copyOf(sawnEdges);
+  }
+
+  /** mm of a unit as written: {@code mm}, {@code in}, or a length such as {@code 0.1mm}. */
+  public static double unitOf(String text) {
+    String stripped = text.strip();
+    boolean isWord = !stripped.isEmpty() && Character.isLetter(stripped.charAt(0));
+    double mm;
+    try {
+      mm = Length.parse(isWord ? "1" + stripped : stripped);
+    } catch (Problem unread) {
+      throw new Problem(
+          Place.option("--drawn-in"),
+          "“" + stripped + "” is no unit; write mm, cm, m, in or ft",
+          unread);
+    }
+    if (!(mm > 0)) {
+      throw new Problem(Place.option("--drawn-in"), "one unit of a drawing is more than 0");
+    }
+    return mm;
+  }
+
+  /** Sides as written, such as {@code bottom,left}. */
+  public static List<String> sidesOf(String text) {
+    return Arrays.stream(text.split(",")).map(String::strip).filter(s -> !s.isEmpty()).toList();
+  }
+
+  /** These wishes, and where they are silent the more general ones. */
+  DrawnWishes over(DrawnWishes general) {
+    return new DrawnWishes(
+        first(width, general.width),
+        first(height, general.height),
+        first(unit, general.unit),
+        first(tolerance, general.tolerance),
+        first(gap, general.gap),
+        first(drillUpTo, general.drillUpTo),
+        layer.or(() -> general.layer),
+        symmetric.or(() -> general.symmetric),
+        sawnEdges.isEmpty() ? general.sawnEdges : sawnEdges);
+  }
+
+  private static OptionalDouble first(OptionalDouble own, OptionalDouble general) {
+    return own.isPresent() ? own : general;
+  }
+
+  /** The option or field of something that was said; empty where nothing was. */
+  Optional<String> saidFirst() {
+    Map<String, Boolean> said = new LinkedHashMap<>();
+    said.put("width", width.isPresent());
+    said.put("height", height.isPresent());
+    said.put("drawn-in", unit.isPresent());
+    said.put("tolerance", tolerance.isPresent());
+    said.put("gap", gap.isPresent());
+    said.put("drill-up-to", drillUpTo.isPresent());
+    said.put("layer", layer.isPresent());
+    said.put("symmetric", symmetric.isPresent());
+    said.put("sawn-edges", !sawnEdges.isEmpty());
+    return said.entrySet().stream().filter(Map.Entry::getValue).map(Map.Entry::getKey).findFirst();
+  }
+}

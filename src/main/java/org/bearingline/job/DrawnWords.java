@@ -1,0 +1,135 @@
+package org.bearingline.job;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import org.bearingline.export.pdf.Card;
+import org.bearingline.export.report.DrawingReport;
+import org.bearingline.length.Length;
+import org.bearingline.length.Units;
+import org.bearingline.outline.Bounds;
+import org.bearingline.outside.clean.CleaningReport;
+
+/** Says what became of a drawing. */
+final class DrawnWords {
+
+  private DrawnWords() {}
+
+  /** For the card. */
+  static Card.Section section(DrawnDesign design, Units units) {
+    List<String> said = new ArrayList<>();
+    said.add(
+        design.file()
+            + ": "
+            + size(design, units)
+            + ", "
+            + pieces(design)
+            + ". "
+            + move(design, units));
+    gaps(design, units).ifPresent(said::add);
+    symmetry(design, units).ifPresent(said::add);
+    left(design).ifPresent(said::add);
+    said.addAll(design.cleaned().report().notes());
+    return Card.Section.of("Drawing", said);
+  }
+
+  /** For the terminal. */
+  static List<String> lines(DrawnDesign design, Units units) {
+    List<String> lines = new ArrayList<>();
+    for (String sentence : section(design, units).lines()) {
+      lines.add("  " + sentence);
+    }
+    return lines;
+  }
+
+  static DrawingReport report(DrawnDesign design) {
+    CleaningReport report = design.cleaned().report();
+    return new DrawingReport(
+        design.file(),
+        report.tolerance(),
+        report.largestMove(),
+        report.gaps().count(),
+        report.gaps().largest(),
+        report.lines(),
+        report.arcs(),
+        report.circles(),
+        design.holes(),
+        report.symmetryMove(),
+        design.cleaned().drawn().ignored(),
+        report.notes());
+  }
+
+  private static String size(DrawnDesign design, Units units) {
+    Bounds box = design.bounds();
+    return Length.print(box.width(), units)
+        + " wide and "
+        + Length.print(box.height(), units)
+        + " high";
+  }
+
+  private static String pieces(DrawnDesign design) {
+    CleaningReport report = design.cleaned().report();
+    List<String> said = new ArrayList<>();
+    count(said, report.lines(), "line", "lines");
+    count(said, report.arcs(), "arc", "arcs");
+    count(said, report.circles(), "circle", "circles");
+    String drilled =
+        design.holes() == 0
+            ? ""
+            : design.holes() == 1
+                ? ", of which 1 is drilled"
+                : ", of which " + design.holes() + " are drilled";
+    return Words.list(said) + drilled;
+  }
+
+  private static void count(List<String> said, int count, String one, String many) {
+    if (count > 0) {
+      said.add(count + " " + (count == 1 ? one : many));
+    }
+  }
+
+  private static String move(DrawnDesign design, Units units) {
+    CleaningReport report = design.cleaned().report();
+    return "The clean line lies no more than "
+        + thousandths(report.largestMove(), units)
+        + " from the drawn one (tolerance "
+        + thousandths(report.tolerance(), units)
+        + ").";
+  }
+
+  private static Optional<String> gaps(DrawnDesign design, Units units) {
+    int count = design.cleaned().report().gaps().count();
+    if (count == 0) {
+      return Optional.empty();
+    }
+    return Optional.of(
+        (count == 1 ? "1 gap was closed, of " : count + " gaps were closed, the largest of ")
+            + thousandths(design.cleaned().report().gaps().largest(), units)
+            + ".");
+  }
+
+  private static Optional<String> symmetry(DrawnDesign design, Units units) {
+    var move = design.cleaned().report().symmetryMove();
+    return move.isEmpty()
+        ? Optional.empty()
+        : Optional.of(
+            "Made its own mirror image, which moved it by no more than "
+                + thousandths(move.getAsDouble(), units)
+                + ".");
+  }
+
+  private static Optional<String> left(DrawnDesign design) {
+    List<String> ignored = design.cleaned().drawn().ignored();
+    return ignored.isEmpty()
+        ? Optional.empty()
+        : Optional.of("Left out of the drawing: " + Words.list(ignored) + ".");
+  }
+
+  /** Rounded up, so that no more is promised than holds. */
+  private static String thousandths(double mm, Units units) {
+    return units == Units.MM
+        ? String.format(Locale.ROOT, "%.3f mm", Math.ceil(mm * 1000 - 1e-6) / 1000)
+        : String.format(Locale.ROOT, "%.4f in", Math.ceil(mm / 25.4 * 10000 - 1e-6) / 10000);
+  }
+}
