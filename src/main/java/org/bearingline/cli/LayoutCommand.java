@@ -19,7 +19,6 @@ import picocli.CommandLine.Spec;
       "Examples:",
       "  bearingline layout cloud-lift-rail --bit 1/2in --into out",
       "  bearingline layout drop-in-plate --bit 3/8in --collar 5/8in --into out",
-      "  bearingline layout bracket.svg --width 12in --sawn-edges bottom,left --into out",
     })
 final class LayoutCommand implements Callable<Integer> {
 
