@@ -74,7 +74,7 @@ public final class Cautions {
   public static List<String> sawn(Units units) {
     Cautions cautions = new Cautions(units);
     cautions.tell("saw");
-    cautions.tell("guards");
+    cautions.tell("guards-saw");
     cautions.tell("manual");
     return cautions.told;
   }

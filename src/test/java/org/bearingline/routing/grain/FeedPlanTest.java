@@ -93,6 +93,32 @@ class FeedPlanTest {
     assertEquals(2, plan.badFromBothFaces().size());
   }
 
+  /**
+   * A board of 400 × 100 with its upper corners rounded by 10: of the right one's quarter, 70°
+   * would tear, 12 mm of 991. The plan, its words and its figure of turning agree.
+   */
+  @Test
+  void soLittleIsNotTurnedOver() {
+    Contour rounded =
+        Contour.routed(
+            Loop.of(
+                new Line(new Point(0, 0), new Point(400, 0)),
+                new Line(new Point(400, 0), new Point(400, 90)),
+                Arc.around(new Point(390, 90), 10, 0, 90),
+                new Line(new Point(390, 100), new Point(10, 100)),
+                Arc.around(new Point(10, 90), 10, 90, 90),
+                new Line(new Point(0, 90), new Point(0, 0))));
+    FeedPlan plan = plan(rounded, Approach.usual());
+    assertFalse(plan.turnsWork());
+    FeedStep last = plan.steps().get(plan.steps().size() - 1);
+    assertEquals(Math.toRadians(70) * 10, last.length(), 1e-9);
+    assertTrue(last.stretches().stream().allMatch(s -> s.grain() == GrainClass.TEARS));
+    assertTrue(last.sentence().contains("hardly worth while"), last.sentence());
+    assertTrue(plan.steps().stream().noneMatch(s -> s.sentence().contains("Turn the work over")));
+    double all = plan.steps().stream().mapToDouble(FeedStep::length).sum();
+    assertEquals(400 + 90 + 10 * Math.PI + 380 + 90, all, 1e-9, "every stretch once");
+  }
+
   @Test
   void anInsideCornerNeedsNoBlock() {
     // A square opening: the cutter runs into the wood at its corners, not out of it.
