@@ -47,7 +47,14 @@ public final class SpeciesTable {
     }
     List<String> names = all.stream().map(Species::name).toList();
     throw new Problem(
-        Place.field("wood"),
-        "no movement is known of " + name.strip() + NearestName.hint(names, wanted));
+        Place.field("wood"), "no movement is known of " + name.strip() + hint(names, wanted));
+  }
+
+  /** Makers leave out which cherry or oak it is, and the oaks move differently. */
+  private static String hint(List<String> names, String wanted) {
+    List<String> kinds = names.stream().filter(known -> known.contains(wanted)).toList();
+    return wanted.isEmpty() || kinds.isEmpty()
+        ? NearestName.hint(names, wanted)
+        : "; write " + String.join(" or ", kinds);
   }
 }
