@@ -219,6 +219,8 @@ export class Board {
     setAttr(this.world, 'transform', `matrix(${scale} 0 0 ${scale} ${x} ${y})`);
     this.world.style.setProperty('--k', String(1 / scale));
     this.world.style.setProperty('--head', String(headScale(this.enlarged, scale)));
+    setAttr(byId('left-hatch'), 'patternTransform', `rotate(45) scale(${1 / scale})`);
+    setAttr(byId('over-hatch'), 'patternTransform', `rotate(-45) scale(${1 / scale})`);
     if (this.size.width) {
       this.rulers.paint(this.view, this.size);
     }

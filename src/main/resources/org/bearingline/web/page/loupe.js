@@ -1,13 +1,13 @@
 /** A reading glass over the drawing: what the bit leaves at one place, large, with the bit in it. */
 
-import { svg, setAttr } from './dom.js';
+import { byId, setAttr, svg } from './dom.js';
 import { bitPlace } from './bitplace.js';
 import { headScale } from './paint.js';
 
 /** @typedef {import('./types.js').Leftover} Leftover */
 
 /** Share of the glass's width that a leftover's box takes. */
-const SHARE = 0.34;
+const SHARE = 0.5;
 
 export class Loupe {
   /** @param {HTMLElement} place that the glass lies in @param {SVGElement} world drawn through it */
@@ -48,6 +48,7 @@ export class Loupe {
       `translate(${width / 2} ${width / 2}) scale(${scale}) translate(${-middle.x} ${-middle.y})`);
     this.inner.style.setProperty('--k', String(1 / scale));
     this.inner.style.setProperty('--head', String(headScale(enlargement, scale)));
+    setAttr(byId('left-hatch-glass'), 'patternTransform', `rotate(45) scale(${1 / scale})`);
     const stands = bitPlace(leftover.d, bit / 2);
     this.bit.style.display = stands ? '' : 'none';
     this.centre.style.display = stands ? '' : 'none';
