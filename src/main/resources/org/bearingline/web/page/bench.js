@@ -173,6 +173,7 @@ export class Bench {
     const { work } = this.desk;
     this.desk.change(this.replace ? works.withShape(work, shape) : works.withPart(work, shape), `shape ${shape}`, true);
     this.replace = false;
+    byId('measures-title').focus({ preventScroll: true });
   }
 
   /** @param {Work} work @param {'changed'|'looked'|'returned'} how */
@@ -231,6 +232,7 @@ export class Bench {
   ask() {
     const { work } = this.desk;
     if (works.onTheBoard(work) && this.shop) {
+      this.board.busy(true);
       this.asking.ask(work, this.board.enlargement(), { map: this.map, plate: this.plate });
     }
   }
@@ -257,6 +259,9 @@ export class Bench {
       this.showFields();
       this.showFiles();
       this.pointAt();
+      if (wish.number === this.asking.number) {
+        this.board.busy(false);
+      }
       performance.measure('change to drawing', { start: wish.asked, end: performance.now() });
       say(`${plain(drawing.part)}, ${drawing.outline.words}. ${drawing.tool.words}: ${verdict(drawing)}. ${templateWords(drawing)}`);
       if (fresh && Math.abs(this.board.enlargement() / wish.enlargement - 1) > 0.15) {
@@ -274,6 +279,7 @@ export class Bench {
     this.refusal = refusal;
     const shown = showRefusal(refusal, this.desk.work);
     this.whatIf.clear();
+    this.board.busy(false);
     this.board.stale(true);
     this.showVerdict(shown);
     if (!shown) {

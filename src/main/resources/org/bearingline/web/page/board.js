@@ -106,6 +106,11 @@ export class Board {
     this.window.classList.toggle('stale', stale);
   }
 
+  /** @param {boolean} busy whether a newer drawing is on its way */
+  busy(busy) {
+    setAttr(this.window, 'aria-busy', String(busy));
+  }
+
   /** @param {string} d an outline as it would be, or nothing */
   showGhost(d) {
     setAttr(this.ghost, 'd', d);
