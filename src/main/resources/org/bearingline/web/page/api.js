@@ -15,7 +15,7 @@ export class Refused extends Error {
 
   /** Whether the maker's input is at fault, and not the road to the program. */
   get isInput() {
-    return this.status === 422 || this.status === 413 || this.status === 400 || this.status === 415;
+    return this.status >= 400 && this.status < 500 && this.status !== 401 && this.status !== 403;
   }
 }
 

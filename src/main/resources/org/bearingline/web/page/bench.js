@@ -48,7 +48,8 @@ export class Bench {
     this.job = { parts: /** @type {any[]} */ ([]), files: /** @type {string[]} */ ([]) };
     this.plate = 1;
     this.map = false;
-    this.hidden = new Set();
+    // Where clamps may stand fills the drawing; it is shown when it is asked for.
+    this.hidden = new Set(['holding']);
     this.replace = false;
     this.noteTimer = 0;
     this.again = () => {};
@@ -109,6 +110,7 @@ export class Bench {
       shape: () => this.askShape('Which shape instead?', true),
       job: (name) => change(works.withJob(desk.work, { job: name }), 'job name'),
     });
+    this.board.hide(this.hidden);
     this.files = new Files({ take: () => {}, print: () => {}, zip: () => {} });
     this.buttons();
   }

@@ -7,7 +7,7 @@ import { isWork } from './address.js';
 /** @typedef {import('./types.js').Work} Work */
 
 /**
- * @typedef {{kind: 'work', work: Work} | {kind: 'kit', kit: Record<string, any>}
+ * @typedef {{kind: 'work', work: Work, missing: string[]} | {kind: 'kit', kit: Record<string, any>}
  *   | {kind: 'outline', name: string, text: string, words: string[]}} Opened
  */
 
@@ -21,14 +21,14 @@ export async function opened(file) {
   if (/\.json$/i.test(file.name)) {
     const work = JSON.parse(await file.text().catch(() => 'null'));
     if (isWork(work)) {
-      return { kind: 'work', work };
+      return { kind: 'work', work, missing: [] };
     }
   }
   if (DRAWN.test(file.name)) {
     return { kind: 'outline', ...(await postFile('/api/outline', file)) };
   }
   const answer = await postFile('/api/open', file);
-  return answer.kit ? { kind: 'kit', kit: answer.kit } : { kind: 'work', work: { part: '', ...answer.state } };
+  return answer.kit ? { kind: 'kit', kit: answer.kit } : { kind: 'work', work: { part: '', ...answer.state }, missing: answer.missing ?? [] };
 }
 
 /**

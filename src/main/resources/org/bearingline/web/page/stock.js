@@ -19,11 +19,13 @@ export class Stock {
     this.species = choiceField({ id: 'species', label: 'Wood', about: 'Of the whole job. How much a panel moves depends on it.', field: 'job:stock/species' }, [], (value) => tell.stock({ species: value }));
     this.thickness = textField({ id: 'thickness', label: 'Thickness', about: 'Of this part. It sets the passes: light cuts, one under the other.', field: 'part:thickness job:stock/thickness', usual: '3/4 in' }, (text) => tell.part({ thickness: text }));
     this.blade = choiceField({ id: 'saw-blade', label: 'Band-saw blade', about: 'Its width decides how tight the saw line turns.', field: 'part:saw-blade job:saw-blade' }, [], (value) => tell.part({ 'saw-blade': value }));
+    this.router = choiceField({ id: 'router', label: 'Router', about: 'Held in the hands, or upside down in a table: at the table the feed goes the other way.', field: 'part:router job:router' },
+      [{ value: '', text: 'as usual, in the hands' }, { value: 'hand', text: 'in the hands' }, { value: 'table', text: 'in a table' }], (value) => tell.part({ router: value }));
     this.texts = TEXTS.map(([name, label, about, usual]) => ({
       name,
       ...textField({ id: name, label, about, usual, field: `part:${name} job:${name}` }, (text) => tell.part({ [name]: text })),
     }));
-    byId('stock-fields').replaceChildren(this.species.element, this.thickness.element, this.blade.element,
+    byId('stock-fields').replaceChildren(this.species.element, this.thickness.element, this.router.element, this.blade.element,
       ...this.texts.map((text) => text.element));
   }
 
@@ -45,6 +47,7 @@ export class Stock {
       putOptions(this.blade.input, [{ value: '', text: 'as usual' }, ...blades]);
     }
     putValue(this.blade.input, String(item['saw-blade'] ?? job['saw-blade'] ?? ''));
+    putValue(this.router.input, String(item.router ?? job.router ?? ''));
     for (const { name, input } of this.texts) {
       putValue(input, String(item[name] ?? job[name] ?? ''));
     }

@@ -60,11 +60,20 @@ export function wireFiles(desk, bench, trouble) {
     saveBlob(new Blob([text], { type: 'application/yaml' }), name);
   }));
 
+  /** Files that the job on the bench names and that did not come with it. @type {Set<string>} */
+  const missing = new Set();
+
   /** @param {File} file */
   async function take(file) {
     bench.note(`Reading ${file.name} …`);
     byId('picker').close();
     try {
+      if (missing.delete(file.name)) {
+        const files = { ...desk.work.files, [file.name]: await file.text() };
+        desk.change({ ...desk.work, files }, `file ${file.name}`);
+        bench.note(`${file.name} is with the job now.`);
+        return;
+      }
       taken(await opened(file), file.name);
     } catch (error) {
       if (!(error instanceof Refused)) {
@@ -85,7 +94,9 @@ export function wireFiles(desk, bench, trouble) {
     if (what.kind === 'work') {
       const first = what.work.job.parts[0]?.name ?? '';
       desk.change({ ...what.work, files: what.work.files ?? {}, part: what.work.part || first }, `open ${from}`, true);
-      bench.note(`${from} lies on the bench.`);
+      missing.clear();
+      what.missing.forEach((name) => missing.add(name));
+      bench.note(missing.size ? `${from} names ${[...missing].join(', ')}; open that file, too.` : `${from} lies on the bench.`, missing.size > 0);
     } else if (what.kind === 'kit') {
       desk.change(works.withKit(desk.work, what.kit), 'kit', false);
       bench.note(`The rack holds what ${from} lists.`);

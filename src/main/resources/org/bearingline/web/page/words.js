@@ -12,6 +12,7 @@ export const LAYERS = {
   groove: ['Groove', 'How deep the slot cutter goes along the edge.'],
   panel: ['Panel', 'The panel that sits in the groove.'],
   recess: ['Recess', 'What is worked to a depth and not through.'],
+  holding: ['Room for clamps', 'Strokes: a clamp may stand here. Where they slant the other way, hold the work with tape.'],
   stock: ['Stock', 'The blank that the part is made from.'],
   marks: ['Marks', 'Centre, shoulder and drill marks to carry over to the work.'],
   labels: ['Measures and words', 'Dimensions written on the drawing.'],
