@@ -160,10 +160,7 @@ final class PageBench {
 
   /** Hands a file over by the page's choice of files. */
   PageBench hand(Path file) {
-    browser
-        .driver()
-        .findElement(By.id("file-input"))
-        .sendKeys(file.toAbsolutePath().toString());
+    browser.driver().findElement(By.id("file-input")).sendKeys(file.toAbsolutePath().toString());
     actions++;
     return this;
   }

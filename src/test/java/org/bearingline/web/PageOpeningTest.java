@@ -24,11 +24,14 @@ class PageOpeningTest {
       bench.hand(DOOR).awaitDrawing();
       assertEquals(
           List.of("top-rail", "bottom-rail", "stile", "panel"),
-          bench.run("return [...document.querySelectorAll('.slip')].map((one) => one.dataset.part)"));
+          bench.run(
+              "return [...document.querySelectorAll('.slip')].map((one) => one.dataset.part)"));
       assertTrue(bench.text("#kept").contains("boards that the blanks are laid out on"));
       bench.click("[data-part='panel']").awaitText("#kept", "grooves of top-rail");
       bench.click("#save");
-      String saved = new String(browser.downloaded("garden-room-door-in-white-oak.yaml"), StandardCharsets.UTF_8);
+      String saved =
+          new String(
+              browser.downloaded("garden-room-door-in-white-oak.yaml"), StandardCharsets.UTF_8);
       assertTrue(saved.contains("humidity: [35%, 60%]"), saved);
       assertTrue(saved.contains("glued-up panel"), saved);
       bench.hand(CONSOLE).awaitText("#slips", "drawer front");
@@ -45,14 +48,17 @@ class PageOpeningTest {
         ShopBrowser browser = ShopBrowser.sized(1280, 800)) {
       PageBench bench = PageBench.open(browser, server.address());
       String shape =
-          Files.readString(Path.of("shapes/oval-top.yaml")).replace("name: oval-top", "name: my-oval");
+          Files.readString(Path.of("shapes/oval-top.yaml"))
+              .replace("name: oval-top", "name: my-oval");
       bench.drop("my-oval.yaml", shape).awaitDrawing();
       assertEquals(
           List.of("my-oval"),
-          bench.run("return [...document.querySelectorAll('.slip')].map((one) => one.dataset.part)"));
+          bench.run(
+              "return [...document.querySelectorAll('.slip')].map((one) => one.dataset.part)"));
       bench.drop("kit.yaml", "name: my shop\nbits: [10mm, 19mm]\n");
       bench.until(
-          () -> bench.is("document.querySelectorAll('.bit').length === 3"), "two bits and the choice");
+          () -> bench.is("document.querySelectorAll('.bit').length === 3"),
+          "two bits and the choice");
       bench.drop("broken.yaml", "job: [");
       bench.awaitText("#note-text", "broken.yaml");
       assertTrue(bench.is("document.getElementById('note').matches('.trouble')"));

@@ -74,7 +74,11 @@ class PageRefusalTest {
           String shown = bench.text("#" + field + "-refusal");
           return !shown.isEmpty() && command.endsWith(shown);
         },
-        field + " to say the end of “" + command + "”, not " + bench.text("#" + field + "-refusal"));
+        field
+            + " to say the end of “"
+            + command
+            + "”, not "
+            + bench.text("#" + field + "-refusal"));
   }
 
   private String measure(String set) {
