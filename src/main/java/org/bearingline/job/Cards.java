@@ -224,7 +224,7 @@ final class Cards {
             ? count
                 + " passes of "
                 + Length.print(passes.perPass(), units)
-                + ", the last "
+                + (passes.isEven() ? ", the last " : ", the first less, the last ")
                 + depths.get(count - 1)
                 + " below the face. "
             : String.join(", ", depths) + " below the face. ";

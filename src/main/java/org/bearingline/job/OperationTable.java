@@ -130,11 +130,17 @@ final class OperationTable {
 
   /** One by one, or many even ones in few words. */
   private String depths(List<Double> depths) {
-    double last = depths.get(depths.size() - 1);
-    if (depths.size() > MOST_LISTED && isEven(depths, 0)) {
-      return depths.size()
+    int count = depths.size();
+    double last = depths.get(count - 1);
+    if (count > MOST_LISTED && isEven(depths, 0)) {
+      return count + " × " + Length.print(depths.get(0), units) + " = " + Length.print(last, units);
+    }
+    if (count > MOST_LISTED && isEven(depths.subList(1, count), depths.get(0))) {
+      return Length.print(depths.get(0), units)
+          + ", then "
+          + (count - 1)
           + " × "
-          + Length.print(depths.get(0), units)
+          + Length.print(depths.get(1) - depths.get(0), units)
           + " = "
           + Length.print(last, units);
     }

@@ -7,11 +7,11 @@ import org.bearingline.length.Length;
 import org.bearingline.length.Units;
 
 /**
- * depth per pass = min(deepest pass, share · d): equal passes through a thickness, no deeper than
+ * depth per pass = min(deepest pass, share · d): even passes through a thickness, no deeper than
  * the table of practice allows for a bit of diameter d.
  *
  * @param thickness mm to cut through
- * @param perPass mm each pass takes
+ * @param perPass mm each pass takes, the first perhaps less
  * @param depths mm from the face after each pass; the last is the thickness
  * @param rule the rule in words, with its source
  */
@@ -20,6 +20,11 @@ public record Passes(double thickness, double perPass, List<Double> depths, Stri
   /** More passes than this are not a way of working but a mistake in the thickness. */
   private static final int MOST = 1000;
 
+  /** A spacer is a scrap of this thickness or a whole number of them. */
+  private static final double MM_STEP = 0.5;
+
+  private static final double INCH_STEP = 25.4 / 32;
+
   /** Room for rounding when a thickness is a whole number of passes. */
   private static final double ROUNDING = 1e-9;
 
@@ -27,10 +32,10 @@ public record Passes(double thickness, double perPass, List<Double> depths, Stri
     depths = List.copyOf(depths);
   }
 
-  /** Equal passes through {@code thickness} mm, more than 0; {@code units} are the rule's. */
+  /** Even passes through {@code thickness} mm, more than 0; {@code units} are the rule's. */
   public static Passes through(double thickness, Cutter cutter, Units units) {
     Practice practice = Practice.shipped();
-    List<Double> depths = equal(thickness, deepest(cutter));
+    List<Double> depths = inSteps(thickness, deepest(cutter), units);
     String rule =
         "Each pass takes no more than "
             + Length.print(practice.mm("deepest-pass"), units)
@@ -39,17 +44,28 @@ public record Passes(double thickness, double perPass, List<Double> depths, Stri
             + ") nor half the bit's diameter ("
             + practice.source("share-of-diameter")
             + ").";
-    return new Passes(thickness, thickness / depths.size(), depths, rule);
+    return new Passes(thickness, largest(depths), depths, rule);
   }
 
-  /** Equal passes through a thickness, none deeper than the maker's own limit; both above 0 mm. */
+  /** Even passes through a thickness, none deeper than the maker's own limit; both above 0 mm. */
   public static Passes atMost(double thickness, double limit, Units units) {
-    List<Double> depths = equal(thickness, limit);
+    List<Double> depths = inSteps(thickness, limit, units);
     return new Passes(
         thickness,
-        thickness / depths.size(),
+        largest(depths),
         depths,
         "Each pass takes no more than your " + Length.print(limit, units) + ".");
+  }
+
+  /** Whether the first pass takes as much as the others. */
+  public boolean isEven() {
+    return Math.abs(depths.get(0) - perPass) < ROUNDING;
+  }
+
+  /** All but the first pass are alike, and none is deeper. */
+  private static double largest(List<Double> depths) {
+    int last = depths.size() - 1;
+    return last == 0 ? depths.get(0) : depths.get(last) - depths.get(last - 1);
   }
 
   /** mm that one pass of this bit takes at most. */
@@ -60,16 +76,23 @@ public record Passes(double thickness, double perPass, List<Double> depths, Stri
   }
 
   /**
-   * The depths in mm after each of the fewest equal passes.
+   * The depths in mm after each of the fewest passes. All but the first take the same round amount
+   * where one is possible (whole 1/32 in, or half millimetres), so that the spacers under a stop
+   * are round too; the first takes what is over.
    *
    * @param thickness mm to cut through, more than 0
    * @param deepest mm that a pass takes at most, more than 0
    */
-  public static List<Double> equal(double thickness, double deepest) {
+  public static List<Double> inSteps(double thickness, double deepest, Units units) {
     int count = (int) Math.min(MOST, Math.ceil(thickness / deepest - ROUNDING));
+    double even = thickness / count;
+    double grain = units == Units.MM ? MM_STEP : INCH_STEP;
+    double round = Math.ceil(even / grain - ROUNDING) * grain;
+    boolean fits = round <= deepest + ROUNDING && round * (count - 1) < thickness - ROUNDING;
+    double step = fits ? round : even;
     List<Double> depths = new ArrayList<>();
-    for (int i = 1; i < count; i++) {
-      depths.add(thickness * i / count);
+    for (int left = count - 1; left > 0; left--) {
+      depths.add(thickness - step * left);
     }
     depths.add(thickness);
     return depths;

@@ -117,7 +117,7 @@ final class GrooveWay {
 
   private List<GrooveSetup.Bite> bites(double deepest) {
     List<GrooveSetup.Bite> bites = new ArrayList<>();
-    for (double into : Passes.equal(request.into(), deepest)) {
+    for (double into : Passes.inSteps(request.into(), deepest, units)) {
       bites.add(new GrooveSetup.Bite(bites.size() + 1, into, request.into() - into));
     }
     return bites;

@@ -109,7 +109,7 @@ final class SetupDraft {
         || request.templateThickness().getAsDouble() >= leastTemplate.getAsDouble() - ROUNDING;
   }
 
-  /** Depths of equal passes from one depth down to another. */
+  /** Depths of even passes from one depth down to another. */
   List<Double> depths(double from, double to) {
     double deepest = deepestPass();
     if ((to - from) / deepest > practice.number("most-passes")) {
@@ -123,7 +123,7 @@ final class SetupDraft {
               + " passes; check the depth and the bit's diameter");
     }
     List<Double> depths = new ArrayList<>();
-    for (double depth : Passes.equal(to - from, deepest)) {
+    for (double depth : Passes.inSteps(to - from, deepest, units)) {
       depths.add(from + depth);
     }
     depths.set(depths.size() - 1, to);
