@@ -1,5 +1,6 @@
 package org.bearingline.outside.scan;
 
+import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
@@ -12,11 +13,16 @@ import java.util.Map;
 import java.util.Optional;
 import org.bearingline.external.ExternalProgram;
 import org.bearingline.job.CornerMarksJob;
+import org.bearingline.outline.Arc;
 import org.bearingline.outline.Bounds;
 import org.bearingline.outline.Outline;
 import org.bearingline.outline.Point;
 import org.bearingline.outline.Similarity;
+import org.bearingline.outside.clean.CleanedOutline;
+import org.bearingline.outside.clean.Cleaning;
+import org.bearingline.outside.clean.CleaningSettings;
 import org.bearingline.shape.ShapeLibrary;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -167,5 +173,36 @@ class ScanAccuracyTest {
                 .then(Similarity.translation(30, -152)));
     Truth.Errors errors = Truth.errorsWhereverItLies(Truth.points(scan.sketch()), start);
     assertTrue(errors.most() < most, errors::toString);
+  }
+
+  /**
+   * The default rail, scanned at 300 dpi and cleaned: two lifts, each of two arcs of 5/8 in (the
+   * shape's own measure), and straight lines between them.
+   */
+  @Test
+  void theScannedRailGivesItsRadiiBack() {
+    Outline rail = rail(Map.of("length", "12in", "end", "1in", "tenon", "0in"));
+    Outline laid = rail.transformed(Similarity.rotation(1.7, Point.ORIGIN));
+    double x = 8 - laid.bounds().minX();
+    double y = 8 - laid.bounds().minY();
+    byte[] picture =
+        new Scene(folder, 0.8)
+            .template(rail, 0.1, x, y, 1.7, 1200)
+            .wish("blur", 0.8)
+            .wish("noise", 2)
+            .wish("lamp", 0.2)
+            .wish("quality", 90)
+            .flatbed("rail.jpg", 300, laid.bounds().width() + 16, laid.bounds().height() + 16);
+    Scan scan = ScanReader.read("rail.jpg", picture, ScanSettings.usual());
+    CleanedOutline clean = Cleaning.clean(scan.sketch(), CleaningSettings.usual()).sound();
+    Outline outline = clean.outlines().get(0);
+    List<Arc> arcs =
+        outline.outer().primitives().stream()
+            .filter(Arc.class::isInstance)
+            .map(Arc.class::cast)
+            .toList();
+    assertEquals(4, arcs.size());
+    arcs.forEach(arc -> assertEquals(15.875, arc.radius(), 0.1));
+    assertEquals(6, outline.outer().size() - arcs.size(), "straight lines");
   }
 }
