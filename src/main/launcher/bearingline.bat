@@ -8,6 +8,8 @@ rem Libraries that few commands need stay off the class path of the others.
 set "CLASSES=%HOME_DIR%\lib\bearingline.jar"
 set "MORE="
 if "%1"=="keep" set "MORE=yes"
+set "MEMORY="
+if "%1"=="keep" set "MEMORY=-XX:MaxRAMPercentage=60"
 if "%1"=="corner-marks" set "MORE=yes"
 if "%1"=="page" set "MORE=yes"
 rem The page runs for hours and is to be quick.
@@ -23,5 +25,5 @@ if "%1"=="layout" set "NAME=bearingline"
 if "%1"=="sheets" set "NAME=bearingline"
 if "%1"=="page" set "NAME=bearingline"
 if "%MADE_AT%"=="%HOME_DIR%" set ARCHIVE=-XX:SharedArchiveFile="%HOME_DIR%\lib\%NAME%.jsa"
-"%JAVA_EXE%" %ARCHIVE% -Xshare:auto -Xlog:disable -Xlog:all=error:stderr -XX:+UseSerialGC %WORK% -XX:-UsePerfData -Djava.awt.headless=true -Dfile.encoding=UTF-8 -cp "%CLASSES%" org.bearingline.cli.Main %*
+"%JAVA_EXE%" %ARCHIVE% %MEMORY% -Xshare:auto -Xlog:disable -Xlog:all=error:stderr -XX:+UseSerialGC %WORK% -XX:-UsePerfData -Djava.awt.headless=true -Dfile.encoding=UTF-8 -cp "%CLASSES%" org.bearingline.cli.Main %*
 exit /b %ERRORLEVEL%

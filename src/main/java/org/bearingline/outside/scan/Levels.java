@@ -124,10 +124,22 @@ final class Levels {
     return (ground(x, y) + template(x, y)) / 2;
   }
 
-  /** Light half way for a whole row. */
+  /** Light half way for a whole row: down between two rows of blocks first, then along. */
   void halfRow(int y, float[] into) {
+    double row = Math.max(0, Math.min(blocks.rows() - 1, (y + 0.5) / blocks.size() - 0.5));
+    int y0 = Math.min(blocks.rows() - 2, (int) row);
+    double[] middle = new double[blocks.columns()];
+    for (int x = 0; x < middle.length; x++) {
+      int at = y0 * blocks.columns() + x;
+      int below = at + blocks.columns();
+      double upper = (ground[at] + template[at]) / 2;
+      double lower = (ground[below] + template[below]) / 2;
+      middle[x] = upper + (lower - upper) * (row - y0);
+    }
     for (int x = 0; x < into.length; x++) {
-      into[x] = (float) half(x, y);
+      double column = Math.max(0, Math.min(middle.length - 1, (x + 0.5) / blocks.size() - 0.5));
+      int x0 = Math.min(middle.length - 2, (int) column);
+      into[x] = (float) (middle[x0] + (middle[x0 + 1] - middle[x0]) * (column - x0));
     }
   }
 
