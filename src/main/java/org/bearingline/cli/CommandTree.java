@@ -23,6 +23,7 @@ final class CommandTree {
     all.put("corner-marks", CornerMarksCommand::new);
     all.put("shapes", ShapesCommand::new);
     all.put("kit", KitCommand::new);
+    all.put("keep", KeepCommand::new);
     all.put("page", PageCommand::new);
     all.put("completion", CompletionCommand::new);
     return all;

@@ -1,11 +1,8 @@
 package org.bearingline.cli;
 
-import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import org.bearingline.problem.Place;
-import org.bearingline.problem.Problem;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 
@@ -35,17 +32,8 @@ final class TemplateOptions {
       description = "folder for the files; made if missing")
   private String into;
 
-  /** The folder to write into; an empty name would mean the folder the shell is in. */
+  /** The folder to write into. */
   Path into() {
-    if (into.isBlank()) {
-      throw new Problem(
-          Place.option("--into"), "name a folder to write into, or “.” for the one you are in");
-    }
-    try {
-      return Path.of(into);
-    } catch (InvalidPathException impossible) {
-      throw new Problem(
-          Place.option("--into"), "“" + into + "” cannot be the name of a folder", impossible);
-    }
+    return IntoFolder.of(into);
   }
 }

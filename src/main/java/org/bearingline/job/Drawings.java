@@ -60,6 +60,12 @@ final class Drawings {
    */
   static DrawnDesign design(
       WrittenFile file, String name, DrawnWishes wishes, Consumer<String> progress) {
+    CleanedOutline cleaned = cleaned(file, wishes, progress).sound();
+    return DrawnPart.of(file.name(), name, cleaned, wishes);
+  }
+
+  /** The drawing in a file made clean, with its faults if it has any. */
+  static CleanedOutline cleaned(WrittenFile file, DrawnWishes wishes, Consumer<String> progress) {
     CleaningSettings settings = settings(wishes);
     Sketch sketch = sketch(file, new ReadingSettings(wishes.layer(), wishes.unit()));
     int points = points(sketch);
@@ -68,8 +74,7 @@ final class Drawings {
           String.format(
               Locale.ROOT, "%s: cleaning %,d points, which takes a while", file.name(), points));
     }
-    CleanedOutline cleaned = Cleaning.clean(sized(sketch, wishes), settings).sound();
-    return DrawnPart.of(file.name(), name, cleaned, wishes);
+    return Cleaning.clean(sized(sketch, wishes), settings);
   }
 
   /** The name of the part in a drawing: the file's, in what names of files may be made of. */

@@ -38,6 +38,24 @@ final class BentChords {
     }
   }
 
+  /** mm by which the curve that bent chords stand for leaves them at most. */
+  static double rise(Course course) {
+    double most = 0;
+    for (int i = 0; i + 1 < course.size; i++) {
+      if (course.bent[i]) {
+        double turn = i > 0 || course.closed ? turn(course, i) : 0;
+        double next = i + 2 < course.size || course.closed ? turn(course, i + 1) : 0;
+        most = Math.max(most, course.length(i) / 4 * Math.max(turn, next));
+      }
+    }
+    return most;
+  }
+
+  private static double turn(Course course, int i) {
+    int at = i == course.size - 1 ? 0 : i;
+    return Math.abs(course.turn(course.before(at), at, course.after(at)));
+  }
+
   // Radians per mm; 0 where the corner is no corner of a curve.
   private static double bend(Course course, int i, double most) {
     int before = course.before(i);

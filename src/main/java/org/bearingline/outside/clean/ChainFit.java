@@ -378,6 +378,11 @@ final class ChainFit {
     double k = s.carrier().curvature();
     Point center =
         new Point(s.carrier().x() - s.carrier().ty() / k, s.carrier().y() + s.carrier().tx() / k);
-    return Arc.between(start, end, center, k > 0);
+    Arc arc = Arc.between(start, end, center, k > 0);
+    double chord = course.at(s.from()).distanceTo(course.at(s.to()));
+    // Of samples that stand still next to nothing is left, and no whole turn.
+    return arc.length() > Math.PI * chord + tolerance && s.to() - s.from() < 8
+        ? new Line(start, end)
+        : arc;
   }
 }

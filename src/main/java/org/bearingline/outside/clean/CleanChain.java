@@ -24,6 +24,12 @@ record CleanChain(
     int jointsMadeTangent,
     double largestJointTurn) {
 
+  /** Tolerances beyond which a fitted line has lost its way, and chords are the truth. */
+  private static final double ASTRAY = 3;
+
+  /** How often less is asked for. */
+  private static final int TIGHTER = 3;
+
   /** Radians under which a drawn joint was smooth already. */
   private static final double SMOOTH = 2e-5;
 
@@ -34,9 +40,18 @@ record CleanChain(
       return new CleanChain(
           chain, built.course(), List.of(), Moves.NONE, built.doubledPoints(), 0, 0);
     }
-    ChainFit.Fitted fitted = ChainFit.of(built.course(), tolerance, sharpCorner);
+    Fit best = fit(built.course(), tolerance, tolerance, sharpCorner);
+    double limit = tolerance + BentChords.rise(built.course());
+    for (int i = 1; i <= TIGHTER && best.move().largest() > limit; i++) {
+      // Where a joint stands out farther than any sample told, a little less is asked for.
+      double asked = tolerance * Math.pow(0.8, i);
+      Fit next = fit(built.course(), asked, tolerance, sharpCorner);
+      best = next.move().largest() < best.move().largest() ? next : best;
+    }
+    ChainFit.Fitted fitted = best.fitted();
     Course course = fitted.course();
-    List<Primitive> pieces = Corners.joined(course, fitted.groups(), tolerance);
+    List<Primitive> pieces = best.pieces();
+    Moves.Move move = best.move();
     boolean[] stillCorner = new boolean[course.size];
     for (Group group : fitted.groups()) {
       if (!group.ring()) {
@@ -52,12 +67,24 @@ record CleanChain(
         largest = Math.max(largest, course.joint[i]);
       }
     }
-    Moves.Move move = Moves.of(course, pieces);
     if (built.toldMove() > move.largest()) {
       move = new Moves.Move(built.toldMove(), built.toldMoveAt());
     }
     return new CleanChain(
         chain, course, pieces, move, built.doubledPoints(), joints, Math.toDegrees(largest));
+  }
+
+  private record Fit(ChainFit.Fitted fitted, List<Primitive> pieces, Moves.Move move) {}
+
+  private static Fit fit(Course course, double asked, double tolerance, double sharpCorner) {
+    ChainFit.Fitted fitted = ChainFit.of(course, asked, sharpCorner);
+    List<Primitive> pieces = Corners.joined(fitted.course(), fitted.groups(), asked);
+    Moves.Move move = Moves.of(fitted.course(), pieces);
+    if (move.largest() > ASTRAY * tolerance + BentChords.rise(course)) {
+      pieces = Thinned.of(fitted.course(), tolerance);
+      move = Moves.of(fitted.course(), pieces);
+    }
+    return new Fit(fitted, pieces, move);
   }
 
   /** Whether something is enclosed. */
@@ -68,8 +95,9 @@ record CleanChain(
     if (pieces.size() == 1) {
       return pieces.get(0) instanceof Arc arc && arc.isFullCircle();
     }
+    // A figure of eight has no area either, but is a fault to be told.
     return pieces.get(0).start().equals(pieces.get(pieces.size() - 1).end())
-        && Math.abs(area()) > tolerance * tolerance;
+        && (pieces.size() > 2 || Math.abs(area()) > tolerance * tolerance);
   }
 
   private double area() {

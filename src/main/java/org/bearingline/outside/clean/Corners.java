@@ -16,6 +16,9 @@ final class Corners {
 
   private static final int STEPS = 20;
 
+  /** Degrees that the sweep of an arc may change by when its ends move a little. */
+  private static final double SLIPPED = 60;
+
   private final Course course;
   private final double tolerance;
 
@@ -124,6 +127,9 @@ final class Corners {
       }
     }
     Point chord = end.minus(piece.start());
+    if (!(chord.norm() > 0)) {
+      return piece;
+    }
     if (piece.tangentAt(0).dot(chord) < 0.3 * chord.norm()) {
       return between(piece, piece.start(), end); // Rather a bend than a loop.
     }
@@ -139,6 +145,9 @@ final class Corners {
               Math.abs(arc.center().distanceTo(end) - arc.radius()));
       if (off < AS_DRAWN / 100) {
         Arc on = Arc.between(start, end, arc.center(), arc.sweep() > 0);
+        if (Math.abs(on.sweep() - arc.sweep()) > SLIPPED) {
+          return new Line(start, end); // The ends have passed each other: next to nothing is left.
+        }
         return new Arc(arc.center(), arc.radius(), start, end, on.sweep());
       }
       return Arc.ofBulge(start, end, arc.bulge());

@@ -91,9 +91,12 @@ final class CourseBuilder {
     }
     course.elements.add(piece);
     if (piece instanceof StrokePiece.Chords chords) {
+      int before = course.size;
       for (Point p : chords.points()) {
         to(p.x(), p.y(), Course.Step.CHORD, null);
       }
+      // The first point is where the course already stands.
+      doubled += chords.points().size() - 1 - (course.size - before);
       arriving = null;
     } else if (piece instanceof StrokePiece.Free free) {
       add(free.curve());
@@ -134,9 +137,6 @@ final class CourseBuilder {
     int last = course.size - 1;
     double apart = Math.hypot(px - course.x[last], py - course.y[last]);
     if (apart <= same) {
-      if (kind == Course.Step.CHORD && apart == 0 || apart > 0) {
-        doubled += kind == Course.Step.CHORD && last > 0 ? 1 : 0;
-      }
       return;
     }
     course.step[last] = kind;

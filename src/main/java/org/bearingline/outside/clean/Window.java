@@ -9,7 +9,7 @@ import java.util.List;
 final class Window {
 
   /** How much more a line or an arc counts that was drawn as such than a sample of a curve. */
-  private static final double DRAWN = 100;
+  private static final double DRAWN = 1e5;
 
   /** Tolerances of length from which a single chord is a line that was meant. */
   private static final double LONG = 200;
