@@ -18,6 +18,7 @@ import org.bearingline.outline.Point;
 import org.bearingline.outline.Primitive;
 import org.bearingline.outside.clean.CleanedOutline;
 import org.bearingline.outside.clean.CleaningReport;
+import org.bearingline.outside.clean.DrawnPaths;
 import org.bearingline.outside.clean.Fault;
 
 /**

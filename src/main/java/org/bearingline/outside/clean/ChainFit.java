@@ -67,6 +67,26 @@ final class ChainFit {
     return ring(course, tolerance, sharpDegrees);
   }
 
+  /**
+   * The groups of an open course that may have to start and end in given states.
+   *
+   * @param start or null
+   * @param end or null
+   */
+  static List<Group> between(
+      Course course, double tolerance, double sharpDegrees, Window.State start, Window.State end) {
+    ChainFit work = new ChainFit(course, tolerance, sharpDegrees);
+    int from = 0;
+    for (int i = 1; i < course.size; i++) {
+      boolean last = i == course.size - 1;
+      if (last || course.corner[i]) {
+        work.walk(from, i, false, from == 0 ? start : null, last ? end : null);
+        from = i;
+      }
+    }
+    return work.groups;
+  }
+
   private static int corner(Course course) {
     for (int i = 0; i < course.size - 1; i++) {
       if (course.corner[i]) {
@@ -202,10 +222,14 @@ final class ChainFit {
   }
 
   private void walk(int from, int end, boolean round) {
+    walk(from, end, round, null, null);
+  }
+
+  private void walk(int from, int end, boolean round, Window.State given, Window.State target) {
     boolean ring = round;
     int at = from;
-    Window.State start = null;
-    Window.State seam = null;
+    Window.State start = given;
+    Window.State seam = target;
     int groupFrom = from;
     List<Primitive> pieces = new ArrayList<>();
     while (at < end) {
@@ -222,8 +246,8 @@ final class ChainFit {
         at = alone.to();
         groupFrom = at;
         start = null;
+        seam = ring ? null : seam;
         ring = false;
-        seam = null;
         continue;
       }
       TangentChain chain = best.chain();
@@ -241,7 +265,7 @@ final class ChainFit {
       }
       at = best.to;
       start = null;
-      if (ring && at == end && seam != null) {
+      if (ring && at == end && seam != null && groupFrom == from) {
         int last = pieces.size() - 1;
         Point first = pieces.get(0).start();
         if (pieces.get(last).start().equals(first)) {
@@ -251,8 +275,8 @@ final class ChainFit {
         }
       }
       groups.add(new Group(groupFrom, at, pieces, ring && at == end && groupFrom == 0));
+      seam = ring ? null : seam;
       ring = false;
-      seam = null;
       pieces = new ArrayList<>();
       groupFrom = at;
     }
@@ -277,7 +301,7 @@ final class ChainFit {
       Window window = new Window(course, fit, tolerance, row);
       boolean last = window.to == end;
       boolean round = ring && last && at == 0;
-      boolean solved = window.solve(start, ring && last && at > 0 ? seam : null, round);
+      boolean solved = window.solve(start, last && !round ? seam : null, round);
       if (solved && best != null && window.to != best.to) {
         break;
       }
@@ -288,7 +312,10 @@ final class ChainFit {
     return best == null
         ? null
         : withoutCrumbs(
-            best, start, best.to == end && ring ? seam : null, ring && best.to == end && at == 0);
+            best,
+            start,
+            best.to == end && !(ring && at == 0) ? seam : null,
+            ring && best.to == end && at == 0);
   }
 
   // A stretch much shorter than its neighbours is what the longest ones happened to leave over.

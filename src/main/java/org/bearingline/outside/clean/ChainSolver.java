@@ -14,6 +14,14 @@ final class ChainSolver {
   private static final int EVENINGS = 6;
   private static final int EVENING_STEPS = 4;
 
+  /**
+   * How much a gap at the end counts against the squares while steps are judged; were it much,
+   * every step along the bent way of closed chains would be refused.
+   */
+  private static final double GAP_WEIGHT = 1;
+
+  private static final int CLOSINGS = 12;
+
   /** Share of the squares below which a gain is none. */
   private static final double GAIN = 1e-4;
 
@@ -132,7 +140,7 @@ final class ChainSolver {
     assign();
     double merit = merit(chain);
     for (int i = 0; i < steps; i++) {
-      TangentChain next = stepped(damping);
+      TangentChain next = stepped(damping, false);
       double now = next == null ? Double.NaN : merit(next);
       if (now <= merit * (1 + 1e-12) + 1e-30) {
         double gain = merit - now;
@@ -140,7 +148,7 @@ final class ChainSolver {
         boolean moved = assign();
         merit = moved ? merit(chain) : now;
         damping = Math.max(1e-12, damping / 8);
-        if (!moved && gain <= GAIN * merit + 1e-26 && gapIsClosed()) {
+        if (!moved && gain <= GAIN * merit + 1e-26) {
           break;
         }
       } else {
@@ -150,6 +158,7 @@ final class ChainSolver {
         }
       }
     }
+    close();
   }
 
   // Hands each joint's neighbouring samples to the piece on their side of it.
@@ -188,11 +197,22 @@ final class ChainSolver {
     }
     if (closed) {
       double[] gap = gap(c);
-      double weight = 1e3 * (1 + Arrays.stream(pw, bound[0], bound[c.pieces]).sum());
+      double weight = GAP_WEIGHT * (1 + Arrays.stream(pw, bound[0], bound[c.pieces]).sum());
       double reach = 1 + Math.abs(c.length[0]);
       sum += weight * (gap[0] * gap[0] + gap[1] * gap[1] + gap[2] * gap[2] * reach);
     }
     return sum;
+  }
+
+  // Closes what gap is left with the least change, whatever the squares say.
+  private void close() {
+    for (int i = 0; i < CLOSINGS && !gapIsClosed(); i++) {
+      TangentChain next = stepped(1, true);
+      if (next == null) {
+        return;
+      }
+      chain = next;
+    }
   }
 
   private boolean gapIsClosed() {
@@ -211,7 +231,7 @@ final class ChainSolver {
     return new double[] {c.x[m] - toX, c.y[m] - toY, c.heading[m] - to};
   }
 
-  private TangentChain stepped(double damping) {
+  private TangentChain stepped(double damping, boolean onlyGap) {
     int m = chain.pieces;
     int unknowns = 3 + 2 * m;
     int rows = unknowns + (closed ? 3 : 0);
@@ -225,6 +245,9 @@ final class ChainSolver {
     for (int i = 0; i < m; i++) {
       addPiece(i, state, unknowns, rows, matrix, right);
       carry(i, state, unknowns);
+    }
+    if (onlyGap) {
+      Arrays.fill(right, 0);
     }
     for (int u = 0; u < unknowns; u++) {
       double diagonal = matrix[u * rows + u];

@@ -87,6 +87,18 @@ record CleanChain(
     return new Fit(fitted, pieces, move);
   }
 
+  /** The same chain as other pieces. */
+  CleanChain with(List<Primitive> others) {
+    return new CleanChain(
+        chain,
+        course,
+        others,
+        Moves.of(course, others),
+        doubledPoints,
+        jointsMadeTangent,
+        largestJointTurn);
+  }
+
   /** Whether something is enclosed. */
   boolean isLoop(double tolerance) {
     if (!chain.closed() || pieces.isEmpty()) {

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Objects;
 import org.bearingline.outline.Outline;
 import org.bearingline.outline.Path;
+import org.bearingline.outline.Similarity;
 import org.bearingline.outside.Sketch;
 import org.bearingline.problem.Place;
 import org.bearingline.problem.Problem;
@@ -25,6 +26,15 @@ public record CleanedOutline(
     outlines = List.copyOf(outlines);
     open = List.copyOf(open);
     Objects.requireNonNull(report);
+  }
+
+  /** The same moved by a map that keeps size, for a drawing that was so moved before. */
+  CleanedOutline moved(Similarity map, Sketch original) {
+    return new CleanedOutline(
+        original,
+        outlines.stream().map(outline -> outline.transformed(map)).toList(),
+        open.stream().map(path -> path.transformed(map)).toList(),
+        report.moved(map));
   }
 
   /** This, where it has no fault; else a Problem whose sentence names the first with its place. */

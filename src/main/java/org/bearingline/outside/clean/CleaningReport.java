@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Objects;
 import java.util.OptionalDouble;
 import org.bearingline.outline.Point;
+import org.bearingline.outline.Similarity;
 
 /**
  * What cleaning did; lengths in mm.
@@ -49,5 +50,29 @@ public record CleaningReport(
     Objects.requireNonNull(symmetryMove);
     faults = List.copyOf(faults);
     notes = List.copyOf(notes);
+  }
+
+  /** The same with its places moved. */
+  CleaningReport moved(Similarity map) {
+    return new CleaningReport(
+        tolerance,
+        largestMove,
+        map.apply(largestMoveAt),
+        piecesBefore,
+        piecesAfter,
+        new ClosedGaps(
+            gaps.count(), gaps.largest(), gaps.places().stream().map(map::apply).toList()),
+        doubledPoints,
+        doubledStrokes,
+        lines,
+        arcs,
+        circles,
+        jointsMadeTangent,
+        largestJointTurn,
+        symmetryMove,
+        faults.stream()
+            .map(fault -> new Fault(fault.kind(), map.apply(fault.at()), fault.source()))
+            .toList(),
+        notes);
   }
 }

@@ -76,7 +76,7 @@ final class Corners {
   }
 
   // Newton's method on the two distances, from the corner as drawn.
-  private static Point meeting(Carrier a, Carrier b, Point from) {
+  static Point meeting(Carrier a, Carrier b, Point from) {
     double x = from.x();
     double y = from.y();
     for (int i = 0; i < STEPS; i++) {
@@ -116,7 +116,7 @@ final class Corners {
   }
 
   /** The piece with another end: on its own carrier where that meets it, else tangent to it. */
-  private static Primitive ending(Primitive piece, Point end) {
+  static Primitive ending(Primitive piece, Point end) {
     if (piece.end().equals(end)) {
       return piece;
     }

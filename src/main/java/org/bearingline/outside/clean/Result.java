@@ -32,7 +32,11 @@ final class Result {
   }
 
   static CleanedOutline of(
-      Sketch sized, Chaining.Chained chained, List<CleanChain> chains, double tolerance) {
+      Sketch sized,
+      Chaining.Chained chained,
+      List<CleanChain> chains,
+      double tolerance,
+      OptionalDouble symmetryMove) {
     List<DrawnLoop> loops = new ArrayList<>();
     List<Path> open = new ArrayList<>();
     List<Fault> faults = new ArrayList<>();
@@ -77,7 +81,7 @@ final class Result {
             sum.circles,
             sum.joints,
             sum.largestJoint,
-            OptionalDouble.empty(),
+            symmetryMove,
             faults,
             notes));
   }

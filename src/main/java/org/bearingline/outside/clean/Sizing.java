@@ -6,6 +6,9 @@ import java.util.Locale;
 import java.util.OptionalDouble;
 import org.bearingline.outline.Bounds;
 import org.bearingline.outline.Similarity;
+import org.bearingline.outline.fit.CubicBezier;
+import org.bearingline.outline.fit.Curve;
+import org.bearingline.outline.fit.EllipseArc;
 import org.bearingline.outside.Figure;
 import org.bearingline.outside.Sketch;
 import org.bearingline.outside.Stroke;
@@ -89,7 +92,12 @@ final class Sizing {
   }
 
   private static Sketch scaled(Sketch sketch, double factor) {
-    Similarity grow = Similarity.scaling(factor);
+    return moved(sketch, Similarity.scaling(factor));
+  }
+
+  /** The sketch under a map that keeps shape. */
+  static Sketch moved(Sketch sketch, Similarity grow) {
+    double factor = grow.factor();
     List<Figure> figures = new ArrayList<>();
     for (Figure figure : sketch.figures()) {
       List<Stroke> strokes = new ArrayList<>();
@@ -114,6 +122,27 @@ final class Sizing {
     if (piece instanceof StrokePiece.Chords chords) {
       return new StrokePiece.Chords(chords.points().stream().map(grow::apply).toList());
     }
-    return new StrokePiece.Free(new ScaledCurve(((StrokePiece.Free) piece).curve(), grow.factor()));
+    return new StrokePiece.Free(scaled(((StrokePiece.Free) piece).curve(), grow));
+  }
+
+  // Cubics and ellipses stay what they are, so that an arc that was meant is still seen in them.
+  private static Curve scaled(Curve curve, Similarity grow) {
+    if (curve instanceof CubicBezier b) {
+      return new CubicBezier(
+          grow.apply(b.start()),
+          grow.apply(b.first()),
+          grow.apply(b.second()),
+          grow.apply(b.end()));
+    }
+    if (curve instanceof EllipseArc e && grow.b() == 0 && !grow.mirrored()) {
+      return new EllipseArc(
+          grow.apply(e.center()),
+          e.semiAxis() * grow.factor(),
+          e.otherSemiAxis() * grow.factor(),
+          e.rotation(),
+          e.from(),
+          e.sweep());
+    }
+    return new MovedCurve(curve, grow);
   }
 }

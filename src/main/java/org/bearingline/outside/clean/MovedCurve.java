@@ -2,29 +2,34 @@ package org.bearingline.outside.clean;
 
 import java.util.List;
 import org.bearingline.outline.Point;
+import org.bearingline.outline.Similarity;
 import org.bearingline.outline.fit.Curve;
 
 /**
- * A curve of a drawing without units, as large as the maker says.
+ * A curve under a map that keeps shape.
  *
  * @param curve as drawn
- * @param factor mm to one unit of the drawing
+ * @param map what is done to it
  */
-record ScaledCurve(Curve curve, double factor) implements Curve {
+record MovedCurve(Curve curve, Similarity map) implements Curve {
+
+  private Point turned(Point vector) {
+    return map.apply(vector).minus(map.apply(Point.ORIGIN));
+  }
 
   @Override
   public Point pointAt(double t) {
-    return curve.pointAt(t).times(factor);
+    return map.apply(curve.pointAt(t));
   }
 
   @Override
   public Point velocityAt(double t) {
-    return curve.velocityAt(t).times(factor);
+    return turned(curve.velocityAt(t));
   }
 
   @Override
   public Point accelerationAt(double t) {
-    return curve.accelerationAt(t).times(factor);
+    return turned(curve.accelerationAt(t));
   }
 
   @Override
@@ -39,11 +44,11 @@ record ScaledCurve(Curve curve, double factor) implements Curve {
 
   @Override
   public Point directionAfter(double t) {
-    return curve.directionAfter(t);
+    return turned(curve.directionAfter(t)).unit();
   }
 
   @Override
   public Point directionBefore(double t) {
-    return curve.directionBefore(t);
+    return turned(curve.directionBefore(t)).unit();
   }
 }

@@ -1,4 +1,4 @@
-package org.bearingline.job;
+package org.bearingline.outside.clean;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -12,7 +12,7 @@ import org.bearingline.outside.Stroke;
 import org.bearingline.outside.StrokePiece;
 
 /** The strokes of a sketch as paths for a picture: free curves by chords too fine to see. */
-final class DrawnPaths {
+public final class DrawnPaths {
 
   private static final int CHORDS = 48;
 
@@ -21,7 +21,7 @@ final class DrawnPaths {
 
   private DrawnPaths() {}
 
-  static List<Path> of(Sketch sketch) {
+  public static List<Path> of(Sketch sketch) {
     List<Path> paths = new ArrayList<>();
     for (Figure figure : sketch.figures()) {
       for (Stroke stroke : figure.strokes()) {
