@@ -35,6 +35,11 @@ record DrawnDesign(String file, Part part, CleanedOutline cleaned, int holes) im
     Objects.requireNonNull(cleaned);
   }
 
+  /** Its name without folders: what is written does not tell where the maker keeps it. */
+  String fileName() {
+    return file.substring(Math.max(file.lastIndexOf('/'), file.lastIndexOf('\\')) + 1);
+  }
+
   Bounds bounds() {
     return part.contour().loop().bounds();
   }

@@ -20,7 +20,7 @@ final class DrawnWords {
   static Card.Section section(DrawnDesign design, Units units) {
     List<String> said = new ArrayList<>();
     said.add(
-        design.file()
+        design.fileName()
             + ": "
             + size(design, units)
             + ", "
@@ -46,7 +46,7 @@ final class DrawnWords {
   static DrawingReport report(DrawnDesign design) {
     CleaningReport report = design.cleaned().report();
     return new DrawingReport(
-        design.file(),
+        design.fileName(),
         report.tolerance(),
         report.largestMove(),
         report.gaps().count(),

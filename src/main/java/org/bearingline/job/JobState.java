@@ -22,7 +22,7 @@ import org.bearingline.yaml.YamlText;
  */
 public record JobState(Map<String, Object> job, Map<String, Object> files) {
 
-  private static final Pattern NAME = Pattern.compile("[a-z0-9]+(-[a-z0-9]+)*\\.yaml");
+  private static final Pattern NAME = Pattern.compile("[a-z0-9]+(-[a-z0-9]+)*\\.(yaml|svg|dxf)");
 
   private static final int MOST_FILES = 100;
 
@@ -37,7 +37,7 @@ public record JobState(Map<String, Object> job, Map<String, Object> files) {
             "“"
                 + name
                 + "” cannot name a file of the job; write it in small letters, digits and hyphens"
-                + " with .yaml at its end");
+                + " with .yaml, .svg or .dxf at its end");
       }
     }
   }

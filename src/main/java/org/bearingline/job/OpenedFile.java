@@ -25,9 +25,13 @@ import org.bearingline.yaml.YamlNode;
  */
 public record OpenedFile(JobState state, Map<String, Object> kit, List<String> missing) {
 
+  private static final String YAML = ".yaml";
+
   private static final Set<String> OF_A_KIT = Set.of("bits", "bearings", "collars", "blades");
 
   private static final String SHAPE = "shape";
+
+  private static final String DRAWING = "drawing";
 
   /**
    * Reads a job file, a shape file, a kit file, or an archive of a job with what it names.
@@ -55,7 +59,11 @@ public record OpenedFile(JobState state, Map<String, Object> kit, List<String> m
     Map<String, Object> files = new LinkedHashMap<>();
     Optional<YamlNode> job = Optional.empty();
     for (Map.Entry<String, byte[]> file : packed.entrySet()) {
-      if (!file.getKey().endsWith(".yaml") && !file.getKey().endsWith(".yml")) {
+      if (ending(file.getKey()).isEmpty()) {
+        continue;
+      }
+      if (!ending(file.getKey()).equals(YAML)) {
+        files.put(plain(file.getKey()), JobState.text(file.getKey(), file.getValue()));
         continue;
       }
       String text = JobState.text(file.getKey(), file.getValue());
@@ -81,8 +89,14 @@ public record OpenedFile(JobState state, Map<String, Object> kit, List<String> m
       part.computeIfPresent(
           SHAPE,
           (field, shape) -> shape instanceof String path && isFile(path) ? plain(path) : shape);
+      part.computeIfPresent(
+          DRAWING, (field, drawn) -> drawn instanceof String path ? plain(path) : drawn);
     }
-    JobState state = new JobState(job, files);
+    // Drawings in an archive may as well be what a layout wrote.
+    Map<String, Object> wanted = new LinkedHashMap<>(files);
+    List<String> named = named(job);
+    wanted.keySet().removeIf(file -> !ending(file).equals(YAML) && !named.contains(file));
+    JobState state = new JobState(job, wanted);
     return new OpenedFile(state, null, state.missing());
   }
 
@@ -105,6 +119,9 @@ public record OpenedFile(JobState state, Map<String, Object> kit, List<String> m
     for (Map<String, Object> part : parts(job)) {
       if (part.get(SHAPE) instanceof String shape && isFile(shape)) {
         named.add(shape);
+      }
+      if (part.get(DRAWING) instanceof String drawing) {
+        named.add(drawing);
       }
     }
     return named;
@@ -135,8 +152,19 @@ public record OpenedFile(JobState state, Map<String, Object> kit, List<String> m
   /** A path's last name as a page's files are named: small letters, digits and hyphens. */
   private static String plain(String path) {
     String last = path.substring(Math.max(path.lastIndexOf('/'), path.lastIndexOf('\\')) + 1);
-    String stem = last.replaceFirst("\\.ya?ml$", "").toLowerCase(Locale.ROOT);
+    String ending = ending(last);
+    String stem = last.replaceFirst("\\.[^.]*$", "").toLowerCase(Locale.ROOT);
     String name = stem.replaceAll("[^a-z0-9]+", "-").replaceAll("^-|-$", "");
-    return (name.isEmpty() ? "file" : name.equals("job") ? "job-file" : name) + ".yaml";
+    return (name.isEmpty() ? "file" : name.equals("job") ? "job-file" : name)
+        + (ending.isEmpty() ? YAML : ending);
+  }
+
+  /** The ending of a file that a job may name; empty for others. */
+  private static String ending(String file) {
+    String small = file.toLowerCase(Locale.ROOT);
+    if (small.endsWith(YAML) || small.endsWith(".yml")) {
+      return YAML;
+    }
+    return List.of(".svg", ".dxf").stream().filter(small::endsWith).findFirst().orElse("");
   }
 }
