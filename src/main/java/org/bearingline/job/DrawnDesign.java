@@ -37,6 +37,11 @@ record DrawnDesign(String file, Part part, CleanedOutline cleaned, int holes) im
 
   /** Its name without folders: what is written does not tell where the maker keeps it. */
   String fileName() {
+    return plain(file);
+  }
+
+  /** A file's name without its folders. */
+  static String plain(String file) {
     return file.substring(Math.max(file.lastIndexOf('/'), file.lastIndexOf('\\')) + 1);
   }
 

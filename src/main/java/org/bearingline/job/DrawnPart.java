@@ -61,7 +61,8 @@ final class DrawnPart {
               OptionalDouble.empty()));
     }
     Contour edge = SawnSides.of(moved.outer(), wishes.sawnEdges());
-    Part part = new Part(name, "Drawn in " + file, edge, cavities, holes, List.of());
+    Part part =
+        new Part(name, "Drawn in " + DrawnDesign.plain(file), edge, cavities, holes, List.of());
     return new DrawnDesign(file, part, cleaned, holes.size());
   }
 
