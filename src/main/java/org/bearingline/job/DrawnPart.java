@@ -39,7 +39,8 @@ final class DrawnPart {
     Outline outline = only(file, cleaned.outlines());
     Bounds box = outline.bounds();
     requireBenchSize(file, box);
-    Outline moved = outline.transformed(Similarity.translation(-box.minX(), -box.minY()));
+    Outline moved =
+        LoopStart.normal(outline.transformed(Similarity.translation(-box.minX(), -box.minY())));
     double drilled = wishes.drillUpTo().orElse(DRILLED);
     List<Loop> openings = new ArrayList<>();
     List<Mark> holes = new ArrayList<>();

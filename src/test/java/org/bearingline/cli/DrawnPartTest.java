@@ -18,6 +18,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** A drawing named as the source of a command or in a job file. */
 class DrawnPartTest {
@@ -46,6 +47,41 @@ class DrawnPartTest {
       }
     }
     return names;
+  }
+
+  /** One bracket drawn twice: with paths in SVG, with loose lines, an arc and a spline in DXF. */
+  @ParameterizedTest
+  @ValueSource(strings = {"1/2in", "1in", "1-1/2in"})
+  void theSameBracketInSvgAndDxfGivesTheSameReport(String bit) throws IOException {
+    List<Double> ofSvg = new ArrayList<>();
+    List<Double> ofDxf = new ArrayList<>();
+    List<String> names = names(report("drawing.svg", bit), ofSvg);
+    assertEquals(names, names(report("drawing.dxf", bit), ofDxf));
+    assertTrue(names.size() > 20, names.toString());
+    double worst = 0;
+    for (int i = 0; i < names.size(); i++) {
+      boolean isArea = names.get(i).toLowerCase(Locale.ROOT).endsWith("area");
+      // An area may differ by 0.01 mm along the whole of an edge, 1 m here.
+      double off = Math.abs(ofSvg.get(i) - ofDxf.get(i)) / (isArea ? 1000 : 1);
+      assertTrue(off < 0.01, bit + " " + names.get(i) + " differs by " + off);
+      worst = Math.max(worst, off);
+    }
+    System.out.printf("%s: SVG and DXF differ by %.1e at most%n", bit, worst);
+  }
+
+  private String report(String drawing, String bit) throws IOException {
+    Path into = folder.resolve(drawing.replace('.', '-'));
+    CommandRun run =
+        CommandRun.of(
+            "layout",
+            SAMPLE.resolve(drawing).toString(),
+            "--sawn-edges=left,top",
+            "--bit",
+            bit,
+            "--into",
+            into.toString());
+    assertEquals(0, run.status(), run.err());
+    return Files.readString(into.resolve("report.json"));
   }
 
   private Path svg(String name, String frame, String inside) throws IOException {

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Set;
+import org.bearingline.outside.Quoted;
 import org.bearingline.problem.Place;
 import org.bearingline.problem.Problem;
 
@@ -139,6 +140,6 @@ final class DxfEntity {
   /** What and where it is: {@code ARC on layer 0, line 120}. */
   String source() {
     String line = place instanceof Place.Spot spot ? ", line " + spot.line() : "";
-    return kind + (layer.isEmpty() ? "" : " on layer " + layer) + line;
+    return kind + (layer.isEmpty() ? "" : " on layer " + Quoted.of(layer)) + line;
   }
 }

@@ -1,6 +1,7 @@
 package org.bearingline.outside.dxf;
 
 import org.bearingline.outside.DrawingLimits;
+import org.bearingline.outside.Quoted;
 import org.bearingline.problem.Place;
 import org.bearingline.problem.Problem;
 
@@ -26,16 +27,15 @@ record DxfTag(int code, String value, Place place) {
         // Refused below.
       }
     }
-    String shown = value.length() > 30 ? value.substring(0, 30) + "…" : value;
     throw new Problem(
-        place, "“" + shown + "” is no number where one must stand; the file is damaged");
+        place, "“" + Quoted.of(value) + "” is no number where one must stand; the file is damaged");
   }
 
   /** The value as a whole number. */
   int whole() {
     double number = number();
     if (number != Math.rint(number)) {
-      throw new Problem(place, value + " is not the whole number that must stand here");
+      throw new Problem(place, Quoted.of(value) + " is not the whole number that must stand here");
     }
     return (int) number;
   }

@@ -4,6 +4,7 @@ import java.nio.ByteBuffer;
 import java.nio.charset.CharacterCodingException;
 import java.nio.charset.Charset;
 import java.nio.charset.StandardCharsets;
+import org.bearingline.outside.Quoted;
 import org.bearingline.problem.Place;
 import org.bearingline.problem.Problem;
 
@@ -74,16 +75,11 @@ final class DxfTags {
     } catch (NumberFormatException noCode) {
       // Refused below.
     }
-    String shown = text.length() > 30 ? text.substring(0, 30) + "…" : text;
     throw new Problem(
         place(),
         "a group code must stand here and not “"
-            + printable(shown)
+            + Quoted.of(text)
             + "”; the file is damaged or no DXF");
-  }
-
-  private static String printable(String text) {
-    return text.replaceAll("[^ -~\\u00a1-\\uffff]", "?");
   }
 
   private String text() {

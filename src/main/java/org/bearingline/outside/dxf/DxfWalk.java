@@ -10,6 +10,7 @@ import org.bearingline.outside.Affine;
 import org.bearingline.outside.DrawingLimits;
 import org.bearingline.outside.Figure;
 import org.bearingline.outside.FillRule;
+import org.bearingline.outside.Quoted;
 import org.bearingline.outside.Stroke;
 import org.bearingline.outside.StrokePen;
 import org.bearingline.outside.Tally;
@@ -67,8 +68,8 @@ final class DxfWalk {
         ignored.add("hidden entity", "hidden entities");
       } else if (isFrozen(on) || isOff(on) && !isInsert(entity)) {
         ignored.add(
-            "entity on layer " + on + ", which is off or frozen",
-            "entities on layer " + on + ", which is off or frozen");
+            "entity on layer " + Quoted.of(on) + ", which is off or frozen",
+            "entities on layer " + Quoted.of(on) + ", which is off or frozen");
       } else {
         entity(entity, map, on);
       }
@@ -109,7 +110,7 @@ final class DxfWalk {
       ignored.add(other.get().one(), other.get().many());
       return;
     }
-    layersSeen.add(on);
+    layersSeen.add(Quoted.of(on));
     if (layer.isPresent() && !isAsked(on)) {
       ignored.add("entity on another layer", "entities on other layers");
       return;
@@ -135,7 +136,9 @@ final class DxfWalk {
     if (inserting.size() >= DrawingLimits.DEEPEST || !inserting.add(key)) {
       throw new Problem(
           insert.place(),
-          "the block “" + insert.name() + "” is inserted into itself, without end; remove it");
+          "the block “"
+              + Quoted.of(insert.name())
+              + "” is inserted into itself, without end; remove it");
     }
     for (Affine place : Inserts.places(insert, block.head())) {
       entities(block.entities(), DrawingLimits.near(map.of(place), insert.place()), on);

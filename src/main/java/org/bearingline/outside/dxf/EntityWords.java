@@ -3,6 +3,7 @@ package org.bearingline.outside.dxf;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import org.bearingline.outside.Quoted;
 
 /**
  * What entities that are not read are called.
@@ -46,6 +47,8 @@ record EntityWords(String one, String many) {
     }
     return Optional.of(
         WORDS.getOrDefault(
-            kind, new EntityWords("entity “" + kind + "”", "entities “" + kind + "”")));
+            kind,
+            new EntityWords(
+                "entity “" + Quoted.of(kind) + "”", "entities “" + Quoted.of(kind) + "”")));
   }
 }

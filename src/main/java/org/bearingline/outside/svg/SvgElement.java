@@ -5,6 +5,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.bearingline.outside.Quoted;
 import org.bearingline.problem.Place;
 import org.bearingline.problem.Problem;
 
@@ -73,6 +74,6 @@ final class SvgElement {
 
   /** What and where it is: {@code path #apron, line 12}. */
   String source() {
-    return name + id().map(id -> " #" + id).orElse("") + ", line " + line;
+    return name + id().map(id -> " #" + Quoted.of(id)).orElse("") + ", line " + line;
   }
 }

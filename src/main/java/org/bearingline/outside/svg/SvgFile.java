@@ -35,7 +35,7 @@ final class SvgFile extends DefaultHandler2 {
 
   /** References that XML itself knows need no declaration. */
   private static final Pattern STRANGE_ENTITY =
-      Pattern.compile("&(?!(amp|lt|gt|quot|apos);)[A-Za-z_:]");
+      Pattern.compile("&(?!(amp|lt|gt|quot|apos);)[A-Za-z_:][\\w.:-]{0,20}");
 
   private final String file;
   private final byte[] bytes;
@@ -195,8 +195,8 @@ final class SvgFile extends DefaultHandler2 {
       throw new Problem(
           place(),
           "the file uses a word of its document type (DOCTYPE), “"
-              + text.substring(strange.start(), Math.min(text.length(), strange.start() + 12))
-              + "…”, which is never read; save the drawing as plain SVG");
+              + strange.group()
+              + "”, which is never read; save the drawing as plain SVG");
     }
   }
 

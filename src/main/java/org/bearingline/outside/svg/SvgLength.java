@@ -4,6 +4,7 @@ import java.util.Optional;
 import org.apache.batik.parser.DefaultLengthHandler;
 import org.apache.batik.parser.LengthParser;
 import org.apache.batik.parser.ParseException;
+import org.bearingline.outside.Quoted;
 
 /**
  * A length of SVG as written.
@@ -73,7 +74,7 @@ record SvgLength(double value, Unit unit) {
                 () ->
                     element.problem(
                         "“"
-                            + brief(text.get())
+                            + Quoted.of(text.get())
                             + "” is no length for "
                             + attribute
                             + "; write a number, or a number with mm, cm, in or px"));
@@ -104,10 +105,6 @@ record SvgLength(double value, Unit unit) {
   /** In px; not a number for a percentage and for measures of text. */
   double px() {
     return value * unit.px;
-  }
-
-  private static String brief(String text) {
-    return text.length() > 30 ? text.substring(0, 30) + "…" : text;
   }
 
   private static final class Handler extends DefaultLengthHandler {

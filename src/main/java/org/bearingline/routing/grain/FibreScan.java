@@ -81,7 +81,8 @@ final class FibreScan {
     double wanted =
         Math.max(
             box.height() / MOST_LINES, Math.min(settings.scanStep(), box.height() / FEWEST_LINES));
-    int count = Math.max(1, (int) Math.ceil(box.height() / wanted));
+    // The same part from another drawing is higher by a rounding: no reason for one line more.
+    int count = Math.max(1, (int) Math.ceil(box.height() / wanted - 1e-6));
     step = box.height() / count;
     for (int i = 0; i < count; i++) {
       double y = box.minY() + (i + 0.5) * step;
