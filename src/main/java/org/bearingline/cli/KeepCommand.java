@@ -15,18 +15,22 @@ import picocli.CommandLine.Spec;
     name = "keep",
     mixinStandardHelpOptions = true,
     description =
-        "Clean a drawing and keep it as a shape file of lines and arcs, with a preview that shows"
+        "Clean a drawing, or trace a photo or scan of a template, and keep it as a shape file of lines and arcs, with a preview that shows"
             + " what was drawn, what became of it and what is wrong. The kept shape can be laid out"
             + " in another length: curves stay, straights stretch.",
     footer = {
       "",
       "Examples:",
       "  bearingline keep bracket.svg --width 12in --into out",
+      "  bearingline keep rail.jpg --dpi 300 --symmetric left-right --into out",
       "  bearingline layout out/bracket.yaml --set length=14in --into out",
     })
 final class KeepCommand implements Callable<Integer> {
 
-  @Parameters(index = "0", paramLabel = "DRAWING", description = "a drawing (.svg, .dxf)")
+  @Parameters(
+      index = "0",
+      paramLabel = "SOURCE",
+      description = "a drawing (.svg, .dxf), or a photo or scan of a template (.png, .jpg, .tif)")
   private String source;
 
   @Option(
@@ -38,6 +42,8 @@ final class KeepCommand implements Callable<Integer> {
 
   @Mixin private DrawingOptions drawing;
 
+  @Mixin private PictureOptions picture;
+
   @Mixin private UnitsOption units;
 
   @Spec private CommandSpec spec;
@@ -47,6 +53,7 @@ final class KeepCommand implements Callable<Integer> {
     KeepJob.run(
             source,
             drawing.wishes(),
+            picture.wishes(),
             units.chosen().orElse(Units.INCH),
             IntoFolder.of(into),
             Progress.on(spec))

@@ -66,13 +66,18 @@ final class Drawings {
 
   /** The drawing in a file made clean, with its faults if it has any. */
   static CleanedOutline cleaned(WrittenFile file, DrawnWishes wishes, Consumer<String> progress) {
-    CleaningSettings settings = settings(wishes);
     Sketch sketch = sketch(file, new ReadingSettings(wishes.layer(), wishes.unit()));
+    return cleaned(sketch, wishes, progress);
+  }
+
+  /** A sketch made clean, with its faults if it has any. */
+  static CleanedOutline cleaned(Sketch sketch, DrawnWishes wishes, Consumer<String> progress) {
+    CleaningSettings settings = settings(wishes);
     int points = points(sketch);
     if (points >= MANY_POINTS) {
       progress.accept(
           String.format(
-              Locale.ROOT, "%s: cleaning %,d points, which takes a while", file.name(), points));
+              Locale.ROOT, "%s: cleaning %,d points, which takes a while", sketch.file(), points));
     }
     return Cleaning.clean(sized(sketch, wishes), settings);
   }

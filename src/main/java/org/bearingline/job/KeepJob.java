@@ -13,6 +13,7 @@ import org.bearingline.export.png.PngWriter;
 import org.bearingline.export.svg.SvgWriter;
 import org.bearingline.length.Units;
 import org.bearingline.outside.clean.CleanedOutline;
+import org.bearingline.outside.scan.PictureFile;
 import org.bearingline.problem.Place;
 import org.bearingline.problem.Problem;
 import org.bearingline.shape.Measure;
@@ -32,19 +33,39 @@ public final class KeepJob {
    * drawing with faults the preview alone, and then a Problem that names the first of them.
    *
    * @param source the drawing as the user named it
+   * @param picture what is said of a photo or scan
    * @param units of the figures in the preview and the lines returned
    * @param progress told what takes long
    * @return lines for a person
    */
   public static List<String> run(
-      String source, DrawnWishes wishes, Units units, Path into, Consumer<String> progress) {
-    if (!Drawings.isOne(source)) {
+      String source,
+      DrawnWishes wishes,
+      PictureWishes picture,
+      Units units,
+      Path into,
+      Consumer<String> progress) {
+    boolean isPicture = PictureFile.isOne(source);
+    if (!isPicture && !Drawings.isOne(source)) {
       throw new Problem(
-          Place.nowhere(), "“" + source + "” is no drawing; name a file that ends in .svg or .dxf");
+          Place.nowhere(),
+          "“"
+              + source
+              + "” is no drawing or picture; name a file that ends in .svg, .dxf, .png, .jpg or"
+              + " .tif");
     }
+    refuseForeign(isPicture, wishes, picture);
     WrittenFile file = WrittenFile.onDisk(source);
     String name = Drawings.partName(file.name());
-    CleanedOutline cleaned = Drawings.cleaned(file, wishes, progress);
+    List<String> told = new ArrayList<>();
+    CleanedOutline cleaned;
+    if (isPicture) {
+      Pictures.Kept kept = Pictures.cleaned(source, picture, wishes, progress);
+      cleaned = kept.cleaned();
+      told.addAll(kept.lines());
+    } else {
+      cleaned = Drawings.cleaned(file, wishes, progress);
+    }
     List<String> lines = new ArrayList<>();
     try (StagingFolder folder = StagingFolder.into(into)) {
       folder.spare(Path.of(source));
@@ -56,6 +77,7 @@ public final class KeepJob {
         String text = KeptShape.yaml(design.part(), remarks(design));
         folder.write(name + ".yaml", text.getBytes(StandardCharsets.UTF_8));
         lines.add(name);
+        lines.addAll(told);
         lines.addAll(DrawnWords.lines(design, units));
         lines.addAll(measures(name, text, units));
       }
@@ -66,6 +88,20 @@ public final class KeepJob {
     }
     lines.add("written to " + into + ": " + name + ".yaml, with a preview as SVG and PNG");
     return lines;
+  }
+
+  private static void refuseForeign(boolean isPicture, DrawnWishes drawing, PictureWishes picture) {
+    Optional<String> ofPicture = picture.saidFirst();
+    if (!isPicture && ofPicture.isPresent()) {
+      throw new Problem(
+          Place.option(ofPicture.get()),
+          "this is for a photo or scan, and the source is a drawing");
+    }
+    if (isPicture && (drawing.unit().isPresent() || drawing.layer().isPresent())) {
+      throw new Problem(
+          Place.option(drawing.unit().isPresent() ? "--drawn-in" : "--layer"),
+          "this is for a drawing, and the source is a picture");
+    }
   }
 
   private static Problem faulty(CleanedOutline cleaned, Path preview) {
