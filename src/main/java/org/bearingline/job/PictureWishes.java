@@ -93,7 +93,7 @@ public record PictureWishes(
     }
     if (faceAbove.isEmpty() || cameraAbove.isEmpty()) {
       throw new Problem(
-          Place.option(faceAbove.isEmpty() ? "--camera-above" : "--face-above"),
+          Place.option(faceAbove.isEmpty() ? "--face-above" : "--camera-above"),
           "give both, as in --face-above 6mm --camera-above 1000mm, measured from the marks");
     }
     return Optional.of(new RaisedFace(faceAbove.getAsDouble(), cameraAbove.getAsDouble()));

@@ -41,6 +41,11 @@ public record ScanSettings(
           "the size comes from the corner marks or from the dpi; give --marks-apart or --dpi, not"
               + " both");
     }
+    if (dpi.isPresent() && raised.isPresent()) {
+      throw new Problem(
+          Place.option("--face-above"),
+          "this is for a photo with corner marks; on a scanner's glass nothing is raised");
+    }
     if (!(speck >= 0 && speck <= 1000)) {
       throw new Problem(Place.option("--speck"), "a speck is 0 to 1000 mm across, usually 2 mm");
     }
