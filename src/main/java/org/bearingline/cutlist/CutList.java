@@ -37,14 +37,16 @@ public record CutList(
     List<Blank> parts = new ArrayList<>();
     List<Blank> templates = new ArrayList<>();
     for (Ordered one : ordered) {
-      parts.add(BlankSizes.ofPart(one));
-      templates.addAll(BlankSizes.ofTemplates(one));
+      parts.add(BlankSizes.ofPart(one, units));
+      templates.addAll(BlankSizes.ofTemplates(one, units));
     }
     // Parts that share a plate have their templates from one stock, where all say the same.
     List<OptionalDouble> stock =
         ordered.stream().map(Ordered::templateThickness).distinct().toList();
     OptionalDouble thickness = stock.size() == 1 ? stock.get(0) : OptionalDouble.empty();
-    shared.forEach(plate -> templates.add(BlankSizes.ofPlate(plate, thickness)));
+    for (SharedPlate plate : shared) {
+      templates.add(BlankSizes.ofPlate(plate, units, thickness));
+    }
     Amount partAmount = Amount.of(parts);
     Amount templateAmount = Amount.of(templates);
     return new CutList(

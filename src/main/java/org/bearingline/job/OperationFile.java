@@ -117,10 +117,12 @@ record OperationFile(
     List<Operation> operations =
         list.isPresent()
             ? written(part, shape, tools)
-            : new ArrayList<>(UsualOperations.of(part, usual, tools.handling()));
+            : new ArrayList<>(
+                UsualOperations.of(part, usual, tools.handling(usual.cutter(), usual.follower())));
     for (EdgeGroove groove : grooves) {
       refuseSecond(operations, groove, part);
-      EdgeGroove own = groove.with(tools.handling());
+      EdgeGroove own =
+          groove.with(tools.handling(groove.cutter().cutter(), groove.cutter().bearing()));
       operations.add(own.named(freeName(operations, groove.name())));
     }
     return operations;

@@ -90,16 +90,25 @@ record OperationTools(Wishes wishes, Kit kit) {
         fields.has("router")
             ? Settings.station(
                 fields.node().field("router").text(), fields.node().field("router").place())
-            : Settings.station(wishes),
+            : Settings.station(wishes, diameter(fields), fields.has("collar")),
         pass.isPresent() ? pass : Settings.deepestPass(wishes),
         fields.has("bearing-at") ? Optional.of(seat(fields)) : Optional.empty(),
         fields.optionalLength("bearing-height"),
         fields.optionalLength("tube"));
   }
 
-  /** What the part says for all its operations. */
-  Handling handling() {
-    return Handling.of(Settings.station(wishes), Settings.deepestPass(wishes));
+  /** What the part says for all its operations, of one with this tool. */
+  Handling handling(Cutter cutter, Follower follower) {
+    return Handling.of(
+        Settings.station(wishes, cutter.diameter(), follower instanceof Follower.Collar),
+        Settings.deepestPass(wishes));
+  }
+
+  /** Of the bit named, in mm; 0 where the kit's best is taken, which is never a large one. */
+  private double diameter(OperationFields fields) {
+    return fields.has("bit")
+        ? fields.length("bit")
+        : wishes.bits().stream().findFirst().orElse(0.0);
   }
 
   private static Bit.BearingSeat seat(OperationFields fields) {

@@ -36,8 +36,6 @@ final class Settings {
   /** A kerf wider than this, in mm, is no laser's and no small cutter's. */
   private static final double WIDEST_KERF = 10;
 
-  private static final Station HAND = Station.HAND_HELD;
-
   private Settings() {}
 
   static Units units(Wishes wishes) {
@@ -52,11 +50,21 @@ final class Settings {
         .withRunOut(notBelow0("--run-out", wishes.runOut(), RUN_OUT))
         .withThickness(thickness(wishes))
         .withUnits(units(wishes))
-        .withStation(station(wishes));
+        .withStation(station(wishes, cutter.diameter(), follower instanceof Follower.Collar));
   }
 
-  static Station station(Wishes wishes) {
-    return wishes.router().map(text -> station(text, Place.option("--router"))).orElse(HAND);
+  /**
+   * Where the router is: as the maker says, else in the hand, but at the table for a bit too large
+   * for that. A collar is fixed to the base and leads only a router in the hand.
+   */
+  static Station station(Wishes wishes, double diameter, boolean onCollar) {
+    return wishes
+        .router()
+        .map(text -> station(text, Place.option("--router")))
+        .orElse(
+            !onCollar && diameter > Tools.LARGEST_UNASKED + 1e-6
+                ? Station.TABLE
+                : Station.HAND_HELD);
   }
 
   /** Reads {@code hand} or {@code table}. */

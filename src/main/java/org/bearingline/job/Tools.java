@@ -20,7 +20,7 @@ import org.bearingline.routing.Reach;
 final class Tools {
 
   /** Above this diameter a bit belongs in a router table, so none is chosen unasked (1 in). */
-  private static final double LARGEST_UNASKED = 25.4;
+  static final double LARGEST_UNASKED = 25.4;
 
   /** A leftover this shallow, 1/64 in, goes with the sanding. */
   static final double UNSEEN = 25.4 / 64;

@@ -66,6 +66,25 @@ class RouterTableTest {
     everyArrowGoesAgainst(bench().worked(job("table", "")).result().feed(), true, 1);
   }
 
+  /** Bits over 1 in belong in a table only: "12 tips for router table safety", Fine Woodworking. */
+  @Test
+  void aLargeBitGoesToTheTableUnasked() throws IOException {
+    String large = job("", "").replace("bit: 1/2in", "bit: 1-1/4in");
+    WorkedPart unasked = bench().worked(large);
+    everyArrowGoesAgainst(unasked.result().feed(), true, 1);
+    assertTrue(
+        unasked.result().cautions().stream().noneMatch(s -> s.startsWith("Router in the hand")));
+    everyArrowGoesAgainst(
+        bench().worked(job("", "").replace("bit: 1/2in", "bit: 1in")).result().feed(), false, 1);
+    // Whoever insists is warned.
+    WorkedPart inHand = bench().worked(job("hand", "").replace("bit: 1/2in", "bit: 1-1/4in"));
+    everyArrowGoesAgainst(inHand.result().feed(), false, 1);
+    assertTrue(inHand.result().cautions().stream().anyMatch(s -> s.contains("router table only")));
+    // A collar is fixed to the base of a router in the hand.
+    everyArrowGoesAgainst(
+        bench().worked(large + "    collar: 1-1/2in\n").result().feed(), false, 1);
+  }
+
   @Test
   void anOperationsOwnWordGoesFirst() throws IOException {
     String through =
