@@ -27,13 +27,21 @@ record CleanChain(
   /** Tolerances beyond which a fitted line has lost its way, and chords are the truth. */
   private static final double ASTRAY = 3;
 
+  /** Samples beyond which a second try takes too long. */
+  private static final int MOST_SAMPLES = 20_000;
+
   /** How often less is asked for. */
   private static final int TIGHTER = 3;
 
   /** Radians under which a drawn joint was smooth already. */
   private static final double SMOOTH = 2e-5;
 
-  static CleanChain of(Chain chain, double tolerance, double sharpCorner) {
+  /**
+   * Makes a chain clean.
+   *
+   * @param noisy whether its points lie off the line by themselves: then less cannot be asked for
+   */
+  static CleanChain of(Chain chain, double tolerance, double sharpCorner, boolean noisy) {
     CourseBuilder.Built built =
         CourseBuilder.of(chain.pieces(), chain.closed(), tolerance, sharpCorner);
     if (built.course().size < 3 && (chain.closed() || built.course().size < 2)) {
@@ -42,7 +50,8 @@ record CleanChain(
     }
     Fit best = fit(built.course(), tolerance, tolerance, sharpCorner);
     double limit = tolerance + BentChords.rise(built.course());
-    for (int i = 1; i <= TIGHTER && best.move().largest() > limit; i++) {
+    int tries = noisy || built.course().size > MOST_SAMPLES ? 0 : TIGHTER;
+    for (int i = 1; i <= tries && best.move().largest() > limit; i++) {
       // Where a joint stands out farther than any sample told, a little less is asked for.
       double asked = tolerance * Math.pow(0.8, i);
       Fit next = fit(built.course(), asked, tolerance, sharpCorner);

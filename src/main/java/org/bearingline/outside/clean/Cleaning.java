@@ -30,10 +30,11 @@ public final class Cleaning {
   private static CleanedOutline clean(Sketch sized, CleaningSettings settings, boolean alike) {
     double tolerance = Math.max(settings.tolerance(), sized.noise().orElse(0));
     double sharp = settings.sharpCorner();
+    boolean noisy = sized.noise().orElse(0) > 0;
     Chaining.Chained chained = Chaining.of(sized, settings.gap(), tolerance);
     List<CleanChain> chains = new ArrayList<>();
     for (Chain chain : chained.chains()) {
-      chains.add(CleanChain.of(chain, tolerance, sharp));
+      chains.add(CleanChain.of(chain, tolerance, sharp, noisy));
     }
     OptionalDouble symmetryMove = OptionalDouble.empty();
     if (alike) {
