@@ -10,7 +10,7 @@ import org.bearingline.yaml.YamlNode;
 /** Reads what a part of a job file says of a drawn outline. */
 final class DrawnFields {
 
-  private static final List<String> OF_A_DRAWING =
+  static final List<String> OF_A_DRAWING =
       List.of(
           "width",
           "height",

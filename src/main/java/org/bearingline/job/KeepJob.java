@@ -116,17 +116,17 @@ public final class KeepJob {
     }
   }
 
-  private static List<String> remarks(DrawnDesign design) {
+  static List<String> remarks(DrawnDesign design) {
     return List.of(
         String.format(
             Locale.ROOT,
             "Lines and arcs of %s, no more than %.4f mm from what is drawn there.",
-            design.file().replaceAll("\\p{Cntrl}", " "),
+            design.fileName().replaceAll("\\p{Cntrl}", " "),
             Math.ceil(design.cleaned().report().largestMove() * 1e4) / 1e4));
   }
 
   // Read back as a maker's own file would be: what is told is what the file says.
-  private static List<String> measures(String name, String text, Units units) {
+  static List<String> measures(String name, String text, Units units) {
     List<String> lines = new ArrayList<>();
     for (Measure measure :
         ShapeReader.read(name + ".yaml", text)

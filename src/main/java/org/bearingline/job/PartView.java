@@ -14,6 +14,7 @@ import org.bearingline.export.svg.ScreenDrawing;
  * @param shape name of its shape
  * @param view what must be shown
  * @param outline the finished part's size
+ * @param grain degrees of the fibres, counter-clockwise from x; null for a sheet
  * @param measures what can be set, as it stands
  * @param tool what works it
  * @param plates every template of the part
@@ -34,6 +35,7 @@ public record PartView(
     String shape,
     ScreenDrawing.Box view,
     Size outline,
+    Double grain,
     List<MeasureView> measures,
     ToolView tool,
     List<PlateView> plates,

@@ -19,6 +19,7 @@ import org.bearingline.problem.Problem;
 import org.bearingline.routing.Leftover;
 import org.bearingline.routing.Overcut;
 import org.bearingline.routing.RoutingResult;
+import org.bearingline.shape.Design;
 import org.bearingline.shape.Measure;
 import org.bearingline.shape.MeasuredShape;
 
@@ -58,6 +59,7 @@ final class PartViewMaker {
         shape,
         drawing.view(),
         size(worked.result().part().outline(), layers.size()),
+        grain(),
         measures(set),
         tool(),
         plates.stream().map(one -> new PartView.PlateView(number(one), one.title())).toList(),
@@ -97,6 +99,11 @@ final class PartViewMaker {
     return plate.template().map(template -> template.number()).orElse(1);
   }
 
+  private Double grain() {
+    OptionalDouble degrees = worked.order().stock().grain().degrees();
+    return degrees.isPresent() ? degrees.getAsDouble() : null;
+  }
+
   private Drawing drawing(Plate plate, OptionalDouble enlargement) {
     return enlargement.isPresent()
         ? plate.screen(units, enlargement.getAsDouble())
@@ -109,7 +116,11 @@ final class PartViewMaker {
   }
 
   private List<MeasureView> measures(Set<String> set) {
-    if (!(worked.order().shape() instanceof MeasuredShape shape)) {
+    Design design =
+        worked.order().shape() instanceof FramedDesign framed
+            ? framed.shape()
+            : worked.order().shape();
+    if (!(design instanceof MeasuredShape shape)) {
       return List.of();
     }
     Map<String, Double> values = shape.values();

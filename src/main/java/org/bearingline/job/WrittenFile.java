@@ -68,6 +68,35 @@ public sealed interface WrittenFile {
   }
 
   /**
+   * A file whose bytes were handed over; it names no other.
+   *
+   * @param name as the user named it
+   * @param content the whole file
+   */
+  record HandedOver(String name, byte[] content) implements WrittenFile {
+
+    public HandedOver {
+      Objects.requireNonNull(name);
+      Objects.requireNonNull(content);
+    }
+
+    @Override
+    public String text() {
+      return JobState.text(name, content);
+    }
+
+    @Override
+    public byte[] drawing() {
+      return DrawingFile.unpacked(content, Place.file(name));
+    }
+
+    @Override
+    public WrittenFile beside(String other) {
+      throw new Problem(Place.file(other), "this file did not come with " + name + "; add it");
+    }
+  }
+
+  /**
    * A file that came with the request: whatever it names must have come too, and the disk is never
    * looked at.
    *

@@ -44,7 +44,7 @@ public final class DrawingFile {
   }
 
   /** The same bytes, or those that gzip packed into them. */
-  static byte[] unpacked(byte[] bytes, Place place) {
+  public static byte[] unpacked(byte[] bytes, Place place) {
     if (bytes.length == 0) {
       throw new Problem(place, "the file is empty; save the drawing again");
     }

@@ -3,6 +3,8 @@ package org.bearingline.web;
 import java.net.URLDecoder;
 import java.nio.ByteBuffer;
 import java.nio.charset.StandardCharsets;
+import java.util.LinkedHashMap;
+import java.util.Map;
 import java.util.Optional;
 import org.eclipse.jetty.http.HttpHeader;
 import org.eclipse.jetty.http.HttpMethod;
@@ -11,6 +13,7 @@ import org.eclipse.jetty.server.Handler;
 import org.eclipse.jetty.server.Request;
 import org.eclipse.jetty.server.Response;
 import org.eclipse.jetty.util.Callback;
+import org.eclipse.jetty.util.Fields;
 import org.eclipse.jetty.util.Promise;
 
 /** Takes each request, refuses what is not the page's, and sends the answer. */
@@ -70,6 +73,7 @@ final class PageHandler extends Handler.Abstract {
       return;
     }
     String name = fileName(request);
+    Map<String, String> said = said(request);
     Content.Source.asByteArrayAsync(
         request,
         question.largest(),
@@ -77,7 +81,9 @@ final class PageHandler extends Handler.Abstract {
             InvocationType.NON_BLOCKING,
             body ->
                 workers
-                    .answer(question.patience(), () -> question.work().answer(body, name))
+                    .answer(
+                        question.patience(),
+                        () -> question.work().answer(new Question.Sent(body, name, said)))
                     .thenAccept(answer -> send(answer, request, response, callback)),
             callback::failed));
   }
@@ -128,6 +134,14 @@ final class PageHandler extends Handler.Abstract {
 
   private static Answer notAllowed(String methods) {
     return Refusal.of(405, "this address is asked with " + methods).with("Allow", methods);
+  }
+
+  private static Map<String, String> said(Request request) {
+    Map<String, String> said = new LinkedHashMap<>();
+    for (Fields.Field field : Request.extractQueryParameters(request)) {
+      said.put(field.getName(), field.getValue());
+    }
+    return said;
   }
 
   /** The name that an uploaded file had, without its folders. */

@@ -1,5 +1,7 @@
 package org.bearingline.web;
 
+import java.util.Map;
+
 /**
  * A question that the page may ask.
  *
@@ -11,14 +13,20 @@ package org.bearingline.web;
  */
 record Question(String method, String bodyType, int largest, long patience, Work work) {
 
+  /**
+   * What came with a request.
+   *
+   * @param body its content
+   * @param fileName that its sender tells
+   * @param said by name in the address behind the question mark
+   */
+  record Sent(byte[] body, String fileName, Map<String, String> said) {}
+
   /** Works out an answer. */
   @FunctionalInterface
   interface Work {
 
-    /**
-     * @param body of the request
-     * @param fileName that the request tells; empty where none
-     */
-    Answer answer(byte[] body, String fileName);
+    /** The answer to what was sent. */
+    Answer answer(Sent sent);
   }
 }

@@ -5,8 +5,10 @@ import java.util.Map;
 import org.bearingline.archive.Zip;
 import org.bearingline.job.JobInHand;
 import org.bearingline.job.JobState;
+import org.bearingline.job.KeptDrawing;
 import org.bearingline.job.OpenedFile;
 import org.bearingline.job.ShopView;
+import org.bearingline.length.Units;
 import org.bearingline.problem.Place;
 import org.bearingline.problem.Problem;
 
@@ -29,7 +31,7 @@ final class Questions {
   private final Map<String, Question> all = new LinkedHashMap<>();
 
   Questions() {
-    all.put("/api/shop", new Question("GET", "", 0, SHORT, (body, name) -> shop));
+    all.put("/api/shop", new Question("GET", "", 0, SHORT, sent -> shop));
     ask("/api/draw", SHORT, this::draw);
     ask("/api/rack", SHORT, this::rack);
     ask("/api/pages", SHORT, this::pages);
@@ -39,6 +41,7 @@ final class Questions {
     ask("/api/save", SHORT, this::save);
     ask("/api/save.zip", SHORT, this::saveZip);
     all.put("/api/open", upload(Questions::open));
+    all.put("/api/outline", upload(Questions::outline));
   }
 
   private interface Asked {
@@ -53,7 +56,7 @@ final class Questions {
             Answer.JSON,
             LARGEST_STATE,
             patience,
-            (body, name) -> work.answer(PageRequest.read(body))));
+            sent -> work.answer(PageRequest.read(sent.body()))));
   }
 
   private static Question upload(Question.Work work) {
@@ -111,7 +114,16 @@ final class Questions {
     return Answer.bytes(ZIP, Zip.write(request.state().saved()));
   }
 
-  private static Answer open(byte[] body, String name) {
-    return Answer.json(OpenedFile.read(name, body));
+  private static Answer outline(Question.Sent sent) {
+    Map<String, String> said = new LinkedHashMap<>(sent.said());
+    Units units = "mm".equals(said.remove("units")) ? Units.MM : Units.INCH;
+    KeptDrawing kept = KeptDrawing.of(sent.fileName(), sent.body(), said, units);
+    return kept.problem() == null
+        ? Answer.json(kept)
+        : new Answer(Refusal.MAKERS_MISTAKE, Answer.JSON, Json.write(kept), Map.of());
+  }
+
+  private static Answer open(Question.Sent sent) {
+    return Answer.json(OpenedFile.read(sent.fileName(), sent.body()));
   }
 }

@@ -1,6 +1,7 @@
 package org.bearingline.shape.kept;
 
 import java.util.List;
+import org.bearingline.length.Length;
 import org.bearingline.outline.Arc;
 import org.bearingline.outline.Loop;
 import org.bearingline.outline.Point;
@@ -141,6 +142,18 @@ public final class KeptShape {
                 + "- arc: {to: %s, through: %s}"
                     .formatted(point(half.end()), point(half.middle())));
       }
+      return;
+    }
+    if (arc.radius() >= Length.LARGEST) {
+      // Nearly straight: no such radius is read, but how far the arc stands off its chord is.
+      double half = Math.sin(Math.toRadians(arc.sweep()) / 4);
+      line(
+          indent
+              + "- arc: {to: %s, rise: %s, turn: %s}"
+                  .formatted(
+                      point(arc.end()),
+                      Millimetres.of(2 * arc.radius() * half * half),
+                      arc.sweep() > 0 ? "left" : "right"));
       return;
     }
     line(
