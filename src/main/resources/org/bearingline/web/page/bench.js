@@ -2,6 +2,7 @@
 
 import { Board } from './board.js';
 import { byId, setText } from './dom.js';
+import { Drawn } from './drawn.js';
 import { Files } from './files.js';
 import { Kit } from './kit.js';
 import { Layers } from './layers.js';
@@ -85,6 +86,7 @@ export class Bench {
       this.hidden = new Set([...this.hidden].filter((one) => one !== id).concat(on ? [] : [id]));
       this.board.hide(this.hidden);
     });
+    this.drawnPart = new Drawn((fields) => change(works.withFields(desk.work, fields), `drawn ${Object.keys(fields)[0]}`));
     this.stock = new Stock({
       part: (fields) => change(works.withFields(desk.work, fields), `part ${Object.keys(fields)[0]}`),
       stock: (fields) => change(works.withStock(desk.work, fields), 'stock'),
@@ -214,9 +216,10 @@ export class Bench {
     const own = this.drawing && this.drawing.part === work.part && this.drawnShape === item.shape;
     const usual = this.shop?.shapes.find((shape) => shape.name === item.shape)?.measures ?? [];
     const measures = own && this.drawing?.measures.length ? this.drawing.measures : usual;
-    this.measures.show(`${work.part} ${item.shape}`, measures, item.measures ?? {}, this.unit, usual);
-    byId('measures-teach').hidden = measures.length === 0;
-    byId('no-measures').hidden = measures.length > 0;
+    this.measures.show(`${work.part} ${item.shape ?? item.drawing}`, item.drawing ? [] : measures, item.measures ?? {}, this.unit, usual);
+    byId('measures-teach').hidden = measures.length === 0 && !item.drawing;
+    this.drawnPart.show(item);
+    byId('no-measures').hidden = measures.length > 0 || Boolean(item.drawing);
     setText(byId('no-measures'), works.onTheBoard(work)?.list === 'panels' ? 'A panel takes its size from the frame it sits in.'
       : 'This shape has no measures to set.');
     this.held();

@@ -8,10 +8,12 @@ import { isWork } from './address.js';
 
 /**
  * @typedef {{kind: 'work', work: Work, missing: string[]} | {kind: 'kit', kit: Record<string, any>}
+ *   | {kind: 'drawing', text: string}
  *   | {kind: 'outline', name: string, text: string, words: string[]}} Opened
  */
 
-const DRAWN = /\.(svg|dxf|png|jpe?g|tiff?)$/i;
+const DRAWN = /\.(svg|dxf)$/i;
+const SCANNED = /\.(png|jpe?g|tiff?)$/i;
 
 /**
  * @param {File} file
@@ -25,6 +27,9 @@ export async function opened(file) {
     }
   }
   if (DRAWN.test(file.name)) {
+    return { kind: 'drawing', text: await file.text() };
+  }
+  if (SCANNED.test(file.name)) {
     return { kind: 'outline', ...(await postFile('/api/outline', file)) };
   }
   const answer = await postFile('/api/open', file);

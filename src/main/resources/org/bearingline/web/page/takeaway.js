@@ -100,6 +100,9 @@ export function wireFiles(desk, bench, trouble) {
     } else if (what.kind === 'kit') {
       desk.change(works.withKit(desk.work, what.kit), 'kit', false);
       bench.note(`The rack holds what ${from} lists.`);
+    } else if (what.kind === 'drawing') {
+      desk.change(works.withDrawing(desk.work, from, what.text), `draw ${from}`, true);
+      bench.note(`${from} is a part now: say which edges are sawn and how large it is.`);
     } else {
       desk.change(works.withPart(desk.work, what.name, { [what.name]: what.text }), `draw ${from}`, true);
       bench.note([`${from} is a part now.`, ...what.words].join(' '));

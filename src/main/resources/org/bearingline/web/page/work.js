@@ -3,6 +3,9 @@
 /** @typedef {import('./types.js').Work} Work */
 /** @typedef {import('./types.js').Part} Part */
 
+/** Fields of a part drawn elsewhere, besides its drawing. */
+const DRAWN = ['drawn-in', 'width', 'height', 'layer', 'sawn-edges', 'symmetric', 'drill-up-to', 'tolerance', 'gap'];
+
 /** @param {string} units `in` or `mm` @returns {Work} */
 export function emptyWork(units) {
   return { job: { job: 'My job', units, parts: [] }, files: {}, part: '' };
@@ -71,17 +74,32 @@ export function withPart(work, shape, files = {}) {
   return { job, files: { ...work.files, ...files }, part: name };
 }
 
-/** @param {Work} work @param {string} shape @param {Record<string, any>} [files] @returns {Work} the
- *     part on the board made after another shape; measures that only the old one had are left out */
-export function withShape(work, shape, files = {}) {
+/**
+ * @param {Work} work
+ * @param {string} file name of a drawing
+ * @param {string} text of it
+ * @returns {Work} with a part made after the drawing
+ */
+export function withDrawing(work, file, text) {
+  const [, stem, ending] = /** @type {string[]} */ (/^(.*?)(\.[^.]*)?$/.exec(file));
+  const plain = stem.toLowerCase().replaceAll(/[^a-z0-9]+/g, '-').replaceAll(/^-|-$/g, '') || 'drawing';
+  const name = freeName(work, plain);
+  const drawing = `${name}${ending.toLowerCase()}`;
+  const job = { ...work.job, parts: [...work.job.parts, { name, drawing }] };
+  return { job, files: { ...work.files, [drawing]: text }, part: name };
+}
+
+/** @param {Work} work @param {string} shape @returns {Work} the part on the board made after another
+ *     shape; what only the old one had is left out */
+export function withShape(work, shape) {
   const place = onTheBoard(work);
   if (!place || place.list !== 'parts') {
-    return withPart(work, shape, files);
+    return withPart(work, shape);
   }
-  const named = place.item.name === plainName(place.item.shape)
-    || new RegExp(`^${plainName(place.item.shape)}-\\d+$`).test(place.item.name);
-  const kept = merged(place.item, { shape, measures: '', operations: '' });
-  const next = onItem({ ...work, files: { ...work.files, ...files } }, () => kept);
+  const old = plainName(String(place.item.shape ?? place.item.drawing));
+  const named = place.item.name === old || new RegExp(`^${old}-\\d+$`).test(place.item.name);
+  const gone = Object.fromEntries(['measures', 'operations', 'drawing', ...DRAWN].map((field) => [field, '']));
+  const next = pruned(onItem(work, (item) => merged(item, { ...gone, shape })));
   return named ? renamed(next, freeName(next, plainName(shape))) : next;
 }
 
@@ -126,7 +144,7 @@ export function removed(work) {
     delete job.panels;
   }
   const near = left[Math.min(place.index, left.length - 1)] ?? job.parts[0];
-  return { ...work, job, part: near ? near.name : '' };
+  return pruned({ ...work, job, part: near ? near.name : '' });
 }
 
 /** @param {Work} work @param {Record<string, any>} kit the maker's own @returns {Work} */
@@ -158,7 +176,13 @@ export function freeName(work, wanted) {
 
 /** @param {string} shape @returns {string} what a part of that shape may be called */
 export function plainName(shape) {
-  return shape.replace(/^.*\//, '').replace(/\.ya?ml$/, '');
+  return shape.replace(/^.*\//, '').replace(/\.(ya?ml|svg|dxf)$/, '');
+}
+
+/** Files that nothing in the job names any longer are let go. @param {Work} work @returns {Work} */
+function pruned(work) {
+  const named = new Set([work.job.kit, ...work.job.parts.flatMap((part) => [part.shape, part.drawing])]);
+  return { ...work, files: Object.fromEntries(Object.entries(work.files).filter(([name]) => named.has(name))) };
 }
 
 /** @param {Work} work @param {(item: Part) => Part} change @returns {Work} */
@@ -177,7 +201,7 @@ function onItem(work, change) {
 function merged(object, fields) {
   const next = { ...object, ...fields };
   for (const [name, value] of Object.entries(fields)) {
-    if (value === '' || value === undefined) {
+    if (value === '' || value === undefined || (Array.isArray(value) && !value.length)) {
       delete next[name];
     }
   }

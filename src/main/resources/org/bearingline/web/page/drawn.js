@@ -1,0 +1,54 @@
+/** A part drawn elsewhere: how large it is, which edges are sawn, how its drawing is read. */
+
+import { byId, h } from './dom.js';
+import { choiceField, putValue, textField } from './fields.js';
+import { refusalProps } from './refusals.js';
+
+const SIDES = ['bottom', 'left', 'right', 'top'];
+
+const TEXTS = {
+  width: ['Width', 'Of the whole part. One of the two is enough; the other keeps the proportion.', 'as drawn'],
+  height: ['Height', 'Of the whole part.', 'as drawn'],
+  layer: ['Layer', 'The one layer of the drawing to take; of SVG a group’s id or label.', 'all'],
+  'drill-up-to': ['Drilled up to', 'Round openings up to this diameter are holes to drill.', '1/2 in'],
+  tolerance: ['How near', 'How far the clean line may lie from the drawn one.', '0.02 mm'],
+  gap: ['Gaps joined', 'Loose ends that lie as near as this are joined.', '0.1 mm'],
+};
+
+export class Drawn {
+  /** @param {(fields: Record<string, any>) => void} set */
+  constructor(set) {
+    this.box = byId('drawn-fields');
+    this.texts = Object.entries(TEXTS).map(([name, [label, about, usual]]) => ({
+      name, ...textField({ id: `drawn-${name}`, label, about, usual, field: `part:${name}` }, (text) => set({ [name]: text })),
+    }));
+    this.unit = choiceField({ id: 'drawn-drawn-in', label: 'Drawn in', about: 'What one unit of the drawing is, where its file says none or a wrong one.', field: 'part:drawn-in' },
+      ['', 'mm', 'cm', 'in', 'ft', 'm'].map((value) => ({ value, text: value || 'as the file says' })), (value) => set({ 'drawn-in': value }));
+    this.symmetric = choiceField({ id: 'drawn-symmetric', label: 'Made symmetric', about: 'Both halves become one another’s image.', field: 'part:symmetric' },
+      [{ value: '', text: 'no' }, { value: 'left-right', text: 'left and right' }, { value: 'top-bottom', text: 'top and bottom' }], (value) => set({ symmetric: value }));
+    this.sides = SIDES.map((side) => h('input', { type: 'checkbox', value: side,
+      onchange: () => set({ 'sawn-edges': this.sides.filter((box) => box.checked).map((box) => box.value) }) }));
+    const [width, height, ...rest] = this.texts;
+    this.box.replaceChildren(width.element, height.element, this.sawn(), this.symmetric.element, this.unit.element,
+      ...rest.map((text) => text.element));
+  }
+
+  sawn() {
+    return h('fieldset', { class: 'field', id: 'drawn-sawn-edges', 'data-field': 'part:sawn-edges' },
+      h('legend', { class: 'name' }, 'Straight edges made at the saw'),
+      h('div', { class: 'ticks' }, ...this.sides.map((box) => h('label', {}, box, h('span', {}, box.value)))),
+      h('p', { class: 'about' }, 'They are not routed; the template is placed by them.'), h('p', refusalProps('drawn-sawn-edges')));
+  }
+
+  /** @param {Record<string, any>} item the part on the board */
+  show(item) {
+    this.box.hidden = !item.drawing;
+    for (const { name, input } of [...this.texts, { name: 'drawn-in', ...this.unit }, { name: 'symmetric', ...this.symmetric }]) {
+      putValue(input, String(item[name] ?? ''));
+    }
+    const sawn = item['sawn-edges'] ?? [];
+    for (const box of this.sides) {
+      box.checked = sawn.includes(box.value);
+    }
+  }
+}
