@@ -282,6 +282,11 @@ export class Bench {
       return;
     }
     this.refusal = refusal;
+    if (this.drawing && this.drawing.part !== this.desk.work.part) {
+      // What lies on the board is another part, which nobody asks for now.
+      this.drawing = null;
+      this.board.clear();
+    }
     const shown = showRefusal(refusal, this.desk.work);
     this.whatIf.clear();
     this.board.busy(false);

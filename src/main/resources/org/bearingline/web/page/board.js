@@ -66,7 +66,7 @@ export class Board {
     this.drawing = drawing;
     this.lay(drawing.layers);
     this.enlarged = enlargement;
-    paintLayers(this.drawn, withoutNumbers(drawing), enlargement);
+    this.paintLines();
     this.flags.show(drawing.leftovers);
     this.rulers.zero = { x: drawing.outline.x, y: drawing.outline.y + drawing.outline.height };
     this.stale(false);
@@ -88,6 +88,12 @@ export class Board {
     setAttr(this.wood, 'd', area('part'));
     setAttr(this.fibres, 'd', area('part'));
     setAttr(this.plate, 'd', area('template'));
+  }
+
+  paintLines() {
+    if (this.drawing) {
+      paintLayers(this.drawn, withoutDoubles(this.drawing, this.hidden), this.enlarged);
+    }
   }
 
   /** Nothing lies on the board. */
@@ -131,6 +137,7 @@ export class Board {
   hide(hidden) {
     this.hidden = hidden;
     this.world.setAttribute('data-hidden', [...hidden].join(' '));
+    this.paintLines();
     this.mark(this.marked);
   }
 
@@ -232,9 +239,22 @@ export class Board {
     if (this.drawing) {
       const { outline } = this.drawing;
       const middle = { x: outline.x + outline.width / 2, y: outline.y + outline.height / 2 };
-      this.flags.place_((point) => views.onScreen(this.view, point), views.onScreen(this.view, middle));
+      this.flags.stand((point) => views.onScreen(this.view, point), views.onScreen(this.view, middle), this.words());
       this.showLoupe();
     }
+  }
+
+  /** Where the drawing's words stand on the screen. */
+  words() {
+    const all = this.hidden.has('labels') ? [] : withoutDoubles(/** @type {Drawing} */ (this.drawing), this.hidden)
+      .flatMap((layer) => layer.figures.filter((figure) => figure.kind === 'words'));
+    return all.map((figure) => {
+      const at = views.onScreen(this.view, figure);
+      const half = figure.text.length * LETTERING * 0.28;
+      const lean = { start: half, middle: 0, end: -half }[figure.anchor];
+      const level = Math.abs(figure.turn) < 45;
+      return { x: at.x + (level ? lean : 0), y: at.y - (level ? 5 : 0), half: level ? half : 8 };
+    });
   }
 
   showLoupe() {
@@ -270,12 +290,13 @@ export class Board {
   }
 }
 
-/** The flags carry the numbers of the leftovers, so the drawing need not.
- * @param {Drawing} drawing */
-function withoutNumbers(drawing) {
+/** The flags carry the numbers of the leftovers, so the drawing need not; and where the room for
+ * clamps is not shown, its words are not either.
+ * @param {Drawing} drawing @param {Set<string>} hidden */
+function withoutDoubles(drawing, hidden) {
   const numbers = new Set(drawing.leftovers.map((leftover) => String(leftover.number)));
+  const double = (/** @type {string} */ text) => numbers.has(text) || (hidden.has('holding') && /^(clamp|tape)\b/.test(text));
   return allLayers(drawing).map((layer) => (layer.id !== 'labels' ? layer : {
-    ...layer,
-    figures: layer.figures.filter((figure) => figure.kind !== 'words' || !numbers.has(figure.text)),
+    ...layer, figures: layer.figures.filter((figure) => figure.kind !== 'words' || !double(figure.text)),
   }));
 }

@@ -1,6 +1,6 @@
 /** Files brought to the page: picked, or dropped on it anywhere. */
 
-import { postFile } from './api.js';
+import { Refused, postFile } from './api.js';
 import { byId } from './dom.js';
 import { isWork } from './address.js';
 
@@ -30,10 +30,18 @@ export async function opened(file) {
     return { kind: 'drawing', text: await file.text() };
   }
   if (SCANNED.test(file.name)) {
-    return { kind: 'outline', ...(await postFile('/api/outline', file)) };
+    return { kind: 'outline', ...(await postFile('/api/outline', file).catch(unread)) };
   }
   const answer = await postFile('/api/open', file);
   return answer.kit ? { kind: 'kit', kit: answer.kit } : { kind: 'work', work: { part: '', ...answer.state }, missing: answer.missing ?? [] };
+}
+
+/** @param {unknown} error @returns {never} */
+function unread(error) {
+  if (error instanceof Refused && error.status === 404) {
+    throw new Refused({ sentence: 'a picture cannot be read here; open a drawing in SVG or DXF, a job, a shape or a kit', field: null }, 415);
+  }
+  throw error;
 }
 
 /**

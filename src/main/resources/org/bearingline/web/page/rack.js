@@ -29,6 +29,7 @@ export class Rack {
     this.drawing = null;
     this.scale = 1;
     this.made = '';
+    this.revealed = -1;
     this.rides.addEventListener('change', () => {
       const [kind, write] = this.rides.value.split(' ');
       tell.follower(kind, write ?? '');
@@ -52,6 +53,7 @@ export class Rack {
     if (key !== this.made) {
       this.made = key;
       this.build(this.answer);
+      this.revealed = -1;
     }
     this.showVerdicts(this.answer);
     this.showFollower();
@@ -89,6 +91,7 @@ export class Rack {
   /** @param {RackAnswer} answer */
   showVerdicts(answer) {
     const picked = this.pickedIndex(answer);
+    this.reveal(picked);
     [...this.shelf.children].forEach((radio, i) => {
       const bit = i === 0 ? null : answer.bits[i - 1];
       const verdict = bit?.verdict ?? 'clean';
@@ -102,6 +105,17 @@ export class Rack {
       const inRouter = bit !== null && this.drawing !== null && !this.chosen?.bit && Math.abs(bit.diameter - this.drawing.tool.bit) < 1e-6;
       radio.classList.toggle('in-router', inRouter);
     });
+  }
+
+  /** Brings the bit picked into the sight of the shelf when it changes. @param {number} picked */
+  reveal(picked) {
+    if (picked !== this.revealed) {
+      this.revealed = picked;
+      const radio = /** @type {HTMLElement} */ (this.shelf.children[picked]);
+      const over = radio.offsetLeft + radio.offsetWidth - this.shelf.offsetLeft - this.shelf.clientWidth;
+      const under = radio.offsetLeft - this.shelf.offsetLeft;
+      this.shelf.scrollLeft = Math.min(Math.max(this.shelf.scrollLeft, over + 8), under);
+    }
   }
 
   /** @param {RackAnswer} answer */
