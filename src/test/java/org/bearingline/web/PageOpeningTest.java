@@ -14,6 +14,12 @@ import org.junit.jupiter.api.Test;
 class PageOpeningTest {
 
   private static final Path CONSOLE = Path.of("output-samples/hall-console/job.yaml");
+
+  /** 180 mm by 100 mm, as its numbers say. */
+  private static final String BRACKET =
+      "<svg xmlns='http://www.w3.org/2000/svg' width='200mm' height='120mm' viewBox='0 0 200 120'>"
+          + "<path d='M10 10H190V60C150 60 120 80 100 110H10Z' fill='none' stroke='#000'/></svg>";
+
   private static final Path DOOR = Path.of("output-samples/garden-room-door/job.yaml");
 
   @Test
@@ -38,6 +44,28 @@ class PageOpeningTest {
       bench.click("[data-part='drawer-front']").awaitText("#kept", "bottom groove");
       bench.until(
           () -> bench.is("!document.getElementById('plates-box').hidden"), "two templates to show");
+      assertEquals(List.of(), server.defects());
+    }
+  }
+
+  @Test
+  void aDroppedDrawingBecomesAPartThatIsSizedAndSaysItsSawnEdges() {
+    try (ShopServer server = ShopServer.start();
+        ShopBrowser browser = ShopBrowser.sized(1280, 800)) {
+      PageBench bench = PageBench.open(browser, server.address());
+      bench.drop("Shelf Bracket.svg", BRACKET).awaitDrawing();
+      bench.run("document.getElementById('units-mm').click()");
+      bench.until(() -> bench.text("#verdict-part").contains("180 mm × 100 mm"), "its size");
+      String drawn = bench.outline();
+      bench.click(".ticks input[value='left']").awaitDrawing();
+      bench.type("#drawn-width", "360mm").awaitDrawing();
+      bench.until(() -> bench.text("#verdict-part").contains("360 mm × 200 mm"), "its new size");
+      assertTrue(!drawn.equals(bench.outline()));
+      bench.type("#drawn-height", "1m");
+      bench.awaitText("#drawn-height-refusal", "leave one of --width and --height out");
+      bench.type("#drawn-height", "").awaitDrawing();
+      bench.click("#add-part").drop("no-units.svg", "<svg xmlns='http://www.w3.org/2000/svg'");
+      bench.awaitText("#verdict-words", "Not drawn");
       assertEquals(List.of(), server.defects());
     }
   }

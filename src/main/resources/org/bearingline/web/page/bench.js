@@ -1,25 +1,13 @@
 /** The bench: what lies on the board, in the rack and on the notes beside it, kept in step. */
 
-import { Board } from './board.js';
 import { byId, setText } from './dom.js';
-import { Drawn } from './drawn.js';
-import { Files } from './files.js';
-import { Kit } from './kit.js';
-import { Layers } from './layers.js';
-import { Leftovers } from './leftovers.js';
-import { Measures } from './measures.js';
-import { Paper } from './paper.js';
-import { Order } from './order.js';
-import { Parts } from './parts.js';
-import { Rack } from './rack.js';
-import { RealSize, measured } from './realsize.js';
+import { fittings } from './fittings.js';
+import { writeLength } from './length.js';
+import { measured } from './realsize.js';
 import { showRefusal } from './refusals.js';
 import { say } from './say.js';
-import { Stock } from './stock.js';
-import { Tape } from './tape.js';
+import { showPlates, showVerdict } from './verdict.js';
 import { allLayers, plain, templateWords, verdict } from './words.js';
-import { writeLength } from './length.js';
-import { WhatIf } from './whatif.js';
 import * as works from './work.js';
 
 /** @typedef {import('./types.js').Work} Work */
@@ -54,90 +42,22 @@ export class Bench {
     this.replace = false;
     this.noteTimer = 0;
     this.again = () => {};
-    this.build();
-  }
-
-  build() {
-    const { desk } = this;
-    const change = (/** @type {Work} */ work, /** @type {string} */ key, place = false) => desk.change(work, key, place);
-    this.board = new Board({
-      pick: (number) => this.pick(number),
-      seen: (view) => this.seen(view),
-      real: () => this.realSize(),
-    });
-    this.real = new RealSize((scale) => this.board.atScale(scale));
-    this.tape = new Tape((value) => this.measures.row(this.measures.held ?? '')?.put(value));
-    this.measures = new Measures({
-      set: (name, text) => change(works.withMeasure(desk.work, name, text), `measure ${name}`),
-      hold: () => {
-        this.held();
-        this.pointAt();
-      },
-      left: () => this.whatIf.clear(),
-    });
-    this.whatIf = new WhatIf((d) => this.board.showGhost(d));
-    this.rack = new Rack({
-      bit: (write) => change(works.withFields(desk.work, { bit: write, ...(write ? {} : { bearing: '', collar: '' }) }), 'bit'),
-      follower: (kind, write) => change(works.withFields(desk.work, { bearing: '', collar: '', ...(kind === 'own' ? {} : { [kind]: write }) }), 'follower'),
-    });
-    this.leftovers = new Leftovers((number) => this.pick(number));
-    this.order = new Order();
-    this.layers = new Layers((id, on) => {
-      this.hidden = new Set([...this.hidden].filter((one) => one !== id).concat(on ? [] : [id]));
-      this.board.hide(this.hidden);
-    });
-    this.drawnPart = new Drawn((fields) => change(works.withFields(desk.work, fields), `drawn ${Object.keys(fields)[0]}`));
-    this.stock = new Stock({
-      part: (fields) => change(works.withFields(desk.work, fields), `part ${Object.keys(fields)[0]}`),
-      stock: (fields) => change(works.withStock(desk.work, fields), 'stock'),
-    });
-    this.paper = new Paper({
-      job: (fields) => change(this.onPaper(fields), `paper ${Object.keys(fields)[0]}`),
-      map: (on) => this.showMap(on),
-    });
-    this.kit = new Kit({
-      kit: (kit, what) => {
-        change(works.withKit(desk.work, kit), `kit ${what}`);
-        say(what);
-      },
-      usual: () => change(works.withUsualKit(desk.work), 'kit'),
-    });
-    this.parts = new Parts({
-      look: (name) => desk.lookAt(works.looking(desk.work, name)),
-      rename: (name) => change(works.renamed(desk.work, name), 'name'),
-      quantity: (text) => change(works.withFields(desk.work, { quantity: text === '1' ? '' : text }), 'quantity'),
-      copy: () => change(works.copied(desk.work), 'copy', true),
-      remove: () => change(works.removed(desk.work), 'remove', true),
-      add: () => this.askShape('Which part comes next?', false),
-      shape: () => this.askShape('Which shape instead?', true),
-      job: (name) => change(works.withJob(desk.work, { job: name }), 'job name'),
-    });
-    this.board.hide(this.hidden);
-    this.files = new Files({ take: () => {}, print: () => {}, zip: () => {} });
-    this.buttons();
-  }
-
-  buttons() {
-    byId('note-close').addEventListener('click', () => this.note(''));
-    byId('whole').addEventListener('click', () => this.board.whole());
-    byId('real').addEventListener('click', () => this.realSize());
-    byId('real-again').addEventListener('click', () => this.real.open());
-    byId('larger').addEventListener('click', () => this.board.zoom(1.4));
-    byId('smaller').addEventListener('click', () => this.board.zoom(1 / 1.4));
-    byId('map-button').addEventListener('click', () => this.showMap(!this.map));
-    byId('units').addEventListener('change', () => this.desk.change(
-      works.withJob(this.desk.work, { units: byId('units-in').checked ? 'in' : 'mm' }), 'units'));
-    byId('plates').addEventListener('change', (/** @type {any} */ event) => {
-      this.plate = Number(event.target.value);
-      this.ask();
-    });
-    for (const button of document.querySelectorAll('[data-to]')) {
-      button.addEventListener('click', () => {
-        const section = byId(/** @type {HTMLElement} */ (button).dataset.to ?? '');
-        section.scrollIntoView({ block: 'start' });
-        section.querySelector('h2')?.focus({ preventScroll: true });
-      });
-    }
+    const fitted = fittings(this);
+    this.board = fitted.board;
+    this.real = fitted.real;
+    this.tape = fitted.tape;
+    this.measures = fitted.measures;
+    this.whatIf = fitted.whatIf;
+    this.rack = fitted.rack;
+    this.leftovers = fitted.leftovers;
+    this.order = fitted.order;
+    this.layers = fitted.layers;
+    this.drawnPart = fitted.drawnPart;
+    this.stock = fitted.stock;
+    this.paper = fitted.paper;
+    this.kit = fitted.kit;
+    this.parts = fitted.parts;
+    this.files = fitted.files;
   }
 
   /** @param {import('./types.js').Shop} shop */
@@ -256,11 +176,11 @@ export class Bench {
       const { work } = this.desk;
       this.board.show(drawing, wish.enlargement, fresh);
       showRefusal(null, work);
-      this.showVerdict();
+      showVerdict(drawing, null, false);
       this.leftovers.show(drawing, this.board.marked);
       this.order.show(drawing);
       this.layers.show(allLayers(drawing), this.hidden);
-      this.showPlates(drawing);
+      showPlates(drawing, this.plate);
       this.showFields();
       this.showFiles();
       this.pointAt();
@@ -291,7 +211,7 @@ export class Bench {
     this.whatIf.clear();
     this.board.busy(false);
     this.board.stale(true);
-    this.showVerdict(shown);
+    showVerdict(this.drawing, refusal, shown);
     if (!shown) {
       say(refusal.sentence);
     }
@@ -302,31 +222,6 @@ export class Bench {
     if (!this.refusal && !showRefusal(doubt, this.desk.work)) {
       this.note(doubt.sentence, true);
     }
-  }
-
-  /** The line over the board: what lies there and what the bit makes of it.
-   * @param {boolean} [shown] whether a field shows the refusal, so that it need not stand here */
-  showVerdict(shown = false) {
-    const { drawing, refusal } = this;
-    const strip = byId('verdict');
-    strip.dataset.verdict = refusal ? 'refused' : drawing && (drawing.leftovers.length || drawing.overcuts.length) ? 'leaves' : 'clean';
-    setText(byId('verdict-part'), drawing ? `${plain(drawing.part)}, ${drawing.outline.words}` : '');
-    setText(byId('verdict-words'), refusal ? [shown ? 'Not drawn.' : `Not drawn: ${refusal.sentence}.`, drawing ? 'The last good drawing stays.' : ''].join(' ')
-      : drawing ? `${drawing.tool.words} ${verdict(drawing)}` : '');
-    const warnings = refusal || !drawing ? [] : drawing.warnings;
-    setText(byId('warnings'), warnings.join(' '));
-  }
-
-  /** @param {Drawing} drawing */
-  showPlates(drawing) {
-    const select = byId('plates');
-    byId('plates-box').hidden = drawing.plates.length < 2;
-    const key = drawing.plates.map((plate) => plate.title).join('\n');
-    if (select.dataset.made !== key) {
-      select.dataset.made = key;
-      select.replaceChildren(...drawing.plates.map((plate) => new Option(`template ${plate.number}: ${plate.title}`, String(plate.number))));
-    }
-    select.value = String(this.plate);
   }
 
   showFiles() {

@@ -5,7 +5,7 @@ import { Flags } from './flags.js';
 import { gestures } from './gestures.js';
 import { Loupe } from './loupe.js';
 import { LETTERING, LETTER_MM, areaOf, headScale, paintLayers } from './paint.js';
-import { RULE, Rulers } from './rulers.js';
+import { RULE, Rulers, lookOf } from './rulers.js';
 import { allLayers } from './words.js';
 import * as views from './view.js';
 
@@ -282,6 +282,7 @@ export class Board {
   /** @param {{width: number, height: number}} size */
   resized({ width, height }) {
     this.size = { width, height };
+    this.rulers.look = lookOf(this.rulers.across);
     if (this.shownWhole) {
       this.whole(false);
     } else {

@@ -39,7 +39,7 @@ export async function opened(file) {
 /** @param {unknown} error @returns {never} */
 function unread(error) {
   if (error instanceof Refused && error.status === 404) {
-    throw new Refused({ sentence: 'a picture cannot be read here; open a drawing in SVG or DXF, a job, a shape or a kit', field: null }, 415);
+    throw new Refused({ sentence: 'a photo or scan is made a shape by the command “bearingline keep”; open the shape that it writes', field: null }, 415);
   }
   throw error;
 }

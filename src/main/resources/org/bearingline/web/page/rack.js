@@ -78,8 +78,8 @@ export class Rack {
     return h('button', { type: 'button', class: 'bit', role: 'radio', tabindex: '-1', 'data-write': write,
       onclick: () => this.tell.bit(write) },
     svg('svg', { class: 'round', width: ROOM, height: ROOM, viewBox: `${-ROOM / 2} ${-ROOM / 2} ${ROOM} ${ROOM}`, 'aria-hidden': 'true' },
-      svg('circle', { class: 'steel', 'data-mm': bit ? bit.diameter : '' }),
-      bit && svg('path', { class: 'wings', 'data-mm': bit.diameter }),
+      svg('circle', { class: 'steel' }),
+      bit && svg('path', { class: 'wings' }),
       svg('circle', { class: 'follower' }),
       !bit && svg('path', { class: 'choose', d: 'M-8 1l6 6L9-7' })),
     h('span', { class: 'size' }, name),
@@ -124,7 +124,7 @@ export class Rack {
       return 0;
     }
     const found = answer.bits.findIndex((bit) => bit.write === this.chosen?.bit);
-    const near = this.drawing ? answer.bits.findIndex((bit) => Math.abs(bit.diameter - this.drawing.tool.bit) < 1e-6) : -1;
+    const near = this.drawing ? answer.bits.findIndex((bit) => Math.abs(bit.diameter - /** @type {Drawing} */ (this.drawing).tool.bit) < 1e-6) : -1;
     return (found >= 0 ? found : near) + 1;
   }
 

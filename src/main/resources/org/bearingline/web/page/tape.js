@@ -2,7 +2,7 @@
 
 import { byId, setText } from './dom.js';
 import { writeLength } from './length.js';
-import { line, surface } from './rulers.js';
+import { line, lookOf, surface } from './rulers.js';
 import { ticks } from './ticks.js';
 
 /**
@@ -34,9 +34,11 @@ export class Tape {
     /** @type {Pulled|null} */
     this.held = null;
     this.width = 0;
+    this.look = lookOf(this.canvas);
     this.grip();
     new ResizeObserver(([entry]) => {
       this.width = entry.contentRect.width;
+      this.look = lookOf(this.canvas);
       this.paint();
     }).observe(byId('tape-window'));
   }
@@ -61,7 +63,7 @@ export class Tape {
     if (!this.width) {
       return;
     }
-    const pen = surface(this.canvas, this.width, HIGH);
+    const pen = surface(this.canvas, this.width, HIGH, this.look);
     const held = this.held;
     if (!held) {
       return;
@@ -76,7 +78,7 @@ export class Tape {
     for (const tick of this.marks(left, right, scale)) {
       line(pen, x(tick.at), 0, x(tick.at), [10, 14, 19, 25, 31][tick.rank]);
       if (tick.text) {
-        pen.font = `600 15px ${getComputedStyle(this.canvas).fontFamily}`;
+        pen.font = `600 15px ${this.look.font}`;
         pen.fillText(tick.text, x(tick.at) + 4, HIGH - 8);
       }
     }

@@ -35,6 +35,7 @@
  * @property {string} d
  * @property {string} words
  * @property {string} advice
+ * @property {number} depthMm
  *
  * @typedef {object} Drawing the answer of /api/draw
  * @property {string} part

@@ -41,11 +41,16 @@ export function plain(name) {
   return name.replaceAll(/[-_]/g, ' ');
 }
 
+/** What is no deeper than this, in mm, sanding takes: 1/64 in. */
+const TRACE = 25.4 / 64;
+
 /** @param {import('./types.js').Drawing} drawing @returns {string} what the bit makes of the part */
 export function verdict(drawing) {
   const count = drawing.leftovers.length;
   const over = drawing.overcuts.length;
-  const leaves = count === 0 ? 'cuts it clean' : count === 1 ? 'leaves 1 place' : `leaves ${count} places`;
+  const places = count === 1 ? '1 place' : `${count} places`;
+  const trace = drawing.leftovers.every((one) => one.depthMm <= TRACE) ? 'a trace at ' : '';
+  const leaves = count === 0 ? 'cuts it clean' : `leaves ${trace}${places}`;
   const cuts = over === 0 ? '' : over === 1 ? ', cuts into the part at 1 place' : `, cuts into the part at ${over} places`;
   return leaves + cuts;
 }
