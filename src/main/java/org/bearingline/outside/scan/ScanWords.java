@@ -131,9 +131,9 @@ final class ScanWords {
         .ifPresent(
             side ->
                 warnings.add(
-                    "the edge is soft to the "
+                    "the edge is soft on the "
                         + side
-                        + " of the picture, as a shadow makes it; light from all sides, or from"
+                        + " side of the picture, as a shadow makes it; light from all sides, or from"
                         + " above"));
     double carries = Math.max(noise, Math.max(pixel / 3, BLUR_SHARE * blur * pixel));
     if (carries > settings.tolerance()) {
