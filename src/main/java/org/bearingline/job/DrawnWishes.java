@@ -75,6 +75,9 @@ public record DrawnWishes(
 
   /** Sides as written, such as {@code bottom,left}. */
   public static List<String> sidesOf(String text) {
+    if (text.isEmpty()) {
+      return List.of();
+    }
     return Arrays.stream(text.split(",")).map(String::strip).filter(s -> !s.isEmpty()).toList();
   }
 
@@ -108,6 +111,11 @@ public record DrawnWishes(
     said.put("layer", layer.isPresent());
     said.put("symmetric", symmetric.isPresent());
     said.put("sawn-edges", !sawnEdges.isEmpty());
-    return said.entrySet().stream().filter(Map.Entry::getValue).map(Map.Entry::getKey).findFirst();
+    for (Map.Entry<String, Boolean> one : said.entrySet()) {
+      if (one.getValue()) {
+        return Optional.of(one.getKey());
+      }
+    }
+    return Optional.empty();
   }
 }
