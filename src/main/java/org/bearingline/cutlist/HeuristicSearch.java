@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import org.bearingline.problem.CutOff;
 
 /**
  * For tasks too large to try everything: sets of boards are taken in the order of their area; those
@@ -89,6 +90,7 @@ final class HeuristicSearch {
     looks = 0;
     // The bounds go on where the trying ends, up to the first set that they do not rule out.
     for (int count = 0; count < MOST_SETS && !(allowedOne && looks >= MOST_LOOKS); count++) {
+      CutOff.check();
       Optional<boolean[]> next = sets.next();
       if (next.isEmpty()) {
         break;

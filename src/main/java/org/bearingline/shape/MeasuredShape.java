@@ -11,6 +11,7 @@ import org.bearingline.part.Cavity;
 import org.bearingline.part.Contour;
 import org.bearingline.part.Mark;
 import org.bearingline.part.Part;
+import org.bearingline.problem.Problem;
 import org.bearingline.shape.figure.PartCheck;
 import org.bearingline.shape.formula.Scope;
 import org.bearingline.shape.formula.Values;
@@ -19,6 +20,8 @@ import org.bearingline.shape.step.Pen;
 
 /** A shape whose measures are known and whose conditions hold. */
 public final class MeasuredShape implements Design {
+
+  private static final int MOST_MARKS = 2000;
 
   private final CheckedShape shape;
   private final Plan plan;
@@ -52,7 +55,16 @@ public final class MeasuredShape implements Design {
     PartCheck check = PartCheck.ofOutline(edge, pen.places());
     List<Cavity> cavities = plan.cavities().drawn(values, check);
     List<Mark> marks = new ArrayList<>();
-    plan.marks().forEach(values, (mark, inner) -> marks.add(mark.drawn(inner)));
+    plan.marks()
+        .forEach(
+            values,
+            (mark, inner) -> {
+              if (marks.size() == MOST_MARKS) {
+                throw new Problem(
+                    plan.outlinePlace(), "the shape has more than " + MOST_MARKS + " marks");
+              }
+              marks.add(mark.drawn(inner));
+            });
     return new Part(shape.name(), shape.about(), edge, cavities, marks, plan.notes());
   }
 

@@ -13,6 +13,7 @@ import org.bearingline.outline.Bounds;
 import org.bearingline.outline.Line;
 import org.bearingline.outline.Path;
 import org.bearingline.outline.Point;
+import org.bearingline.problem.CutOff;
 
 /**
  * Places words and dimensions one after the other, clear of lines, of reserved boxes and of each
@@ -82,6 +83,7 @@ public final class LabelPlacer {
    *     away from it or a line comes between
    */
   public List<Item> place(Wish wish) {
+    CutOff.check();
     double wide = width.of(wish.text(), wish.height());
     List<Point> first = wish.preferred().isEmpty() ? List.of(wish.target()) : wish.preferred();
     for (Point middle : first) {

@@ -7,6 +7,7 @@ import org.bearingline.outline.Bounds;
 import org.bearingline.outline.Point;
 import org.bearingline.outline.Primitive;
 import org.bearingline.outline.Similarity;
+import org.bearingline.problem.CutOff;
 import org.bearingline.problem.Problem;
 
 /**
@@ -156,6 +157,7 @@ final class SheetPlanner {
     PageCover best = null;
     for (double startX : x.starts(each)) {
       for (double startY : y.starts(each)) {
+        CutOff.check();
         int limit = best == null ? tooMany : best.pages().size();
         Optional<PageCover> cover = PageCover.of(lines, at(sized, startX, startY), limit);
         if (cover.isPresent()) {

@@ -2,6 +2,7 @@ package org.bearingline.outline.offset;
 
 import java.util.Optional;
 import org.bearingline.outline.Region;
+import org.bearingline.problem.CutOff;
 
 /**
  * Dilation, erosion, closing and opening of a region by a disc, exact in lines and arcs. Every
@@ -49,6 +50,7 @@ public final class Morphology {
     if (region.isEmpty() || radius == 0) {
       return new OffsetResult(region, 0, Optional.empty());
     }
+    CutOff.check();
     ExactWay exact = new ExactWay(region, radius);
     try {
       Region result =

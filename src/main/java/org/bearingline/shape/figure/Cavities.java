@@ -23,6 +23,8 @@ import org.bearingline.yaml.YamlNode;
 /** All that a shape takes out inside its outer edge. */
 public record Cavities(Listed<CavityPlan> plans) {
 
+  private static final int MOST = 1000;
+
   public static Cavities read(Optional<YamlNode> list, Scope scope) {
     return new Cavities(
         list.isPresent()
@@ -36,6 +38,9 @@ public record Cavities(Listed<CavityPlan> plans) {
     plans.forEach(
         values,
         (plan, inner) -> {
+          if (byName.size() == MOST) {
+            throw new Problem(plan.place(), "the shape has more than " + MOST + " openings");
+          }
           String name = freeName(plan.name(), byName);
           Cavity cavity =
               new Cavity(name, plan.kind(), contour(plan, inner, byName), depth(plan, inner));

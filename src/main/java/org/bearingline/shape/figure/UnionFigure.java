@@ -18,6 +18,8 @@ import org.bearingline.shape.step.Pen;
 /** Several figures run together into one. */
 record UnionFigure(Listed<Figure> figures, Place place) implements Figure {
 
+  private static final int MOST = 1000;
+
   static Figure read(Fields f) {
     return new UnionFigure(
         Listed.read(
@@ -28,7 +30,14 @@ record UnionFigure(Listed<Figure> figures, Place place) implements Figure {
   @Override
   public Contour drawn(Values values) {
     List<Loop> loops = new ArrayList<>();
-    figures.forEach(values, (figure, inner) -> loops.add(figure.drawn(inner).loop()));
+    figures.forEach(
+        values,
+        (figure, inner) -> {
+          if (loops.size() == MOST) {
+            throw new Problem(place, "the union has more than " + MOST + " figures");
+          }
+          loops.add(figure.drawn(inner).loop());
+        });
     return merged(loops, place);
   }
 

@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.function.BiConsumer;
 import java.util.function.BiFunction;
+import org.bearingline.problem.CutOff;
 import org.bearingline.shape.formula.Dimension;
 import org.bearingline.shape.formula.Formula;
 import org.bearingline.shape.formula.Scope;
@@ -67,6 +68,7 @@ public interface Listed<T> {
     public void forEach(Values values, BiConsumer<T, Values> action) {
       int count = times.whole(values, 0, MOST_TIMES, "how often something is repeated");
       for (int i = 0; i < count; i++) {
+        CutOff.check();
         int turn = i;
         body.forEach(counter.map(name -> values.with(name, turn)).orElse(values), action);
       }
