@@ -14,7 +14,7 @@ if "%1"=="corner-marks" set "MORE=yes"
 if "%1"=="page" set "MORE=yes"
 rem The page runs for hours and is to be quick.
 set "WORK=-XX:TieredStopAtLevel=1"
-if "%1"=="page" set "WORK=-Xms256m -Xmx1g"
+if "%1"=="page" set "WORK=-Xms256m -Xmx2g"
 if defined MORE set "CLASSES=%CLASSES%;%HOME_DIR%\lib\more\*"
 rem The class-data archives are good for the folder they were made in; elsewhere Java's own is quicker.
 set "ARCHIVE="

@@ -36,11 +36,19 @@ final class Pictures {
 
   static Kept cleaned(
       String source, PictureWishes picture, DrawnWishes drawn, Consumer<String> progress) {
+    return cleaned(source, PictureFile.read(path(source)), picture, drawn, progress);
+  }
+
+  /** The same of a picture whose bytes are at hand; its name stands in messages. */
+  static Kept cleaned(
+      String name,
+      byte[] content,
+      PictureWishes picture,
+      DrawnWishes drawn,
+      Consumer<String> progress) {
     double tolerance = drawn.tolerance().orElse(ScanSettings.DEFAULT_TOLERANCE);
     DrawnWishes wishes = within(tolerance, drawn);
-    Scan scan =
-        ScanReader.read(
-            source, PictureFile.read(path(source)), picture.settings().withTolerance(tolerance));
+    Scan scan = ScanReader.read(name, content, picture.settings().withTolerance(tolerance));
     List<String> lines = new ArrayList<>();
     scan.notes().forEach(note -> lines.add("  " + note));
     scan.warnings().forEach(warning -> lines.add("  mind: " + warning));

@@ -17,6 +17,7 @@ final class Questions {
 
   private static final int LARGEST_STATE = 2_000_000;
   private static final int LARGEST_FILE = 8_000_000;
+  private static final int LARGEST_PICTURE = 50_000_000;
 
   /** Milliseconds for a drawing: a maker waits for it. */
   private static final long SHORT = 10_000;
@@ -40,8 +41,8 @@ final class Questions {
     ask("/api/zip", LONG, this::zip);
     ask("/api/save", SHORT, this::save);
     ask("/api/save.zip", SHORT, this::saveZip);
-    all.put("/api/open", upload(Questions::open));
-    all.put("/api/outline", upload(Questions::outline));
+    all.put("/api/open", upload(LARGEST_FILE, SHORT, Questions::open));
+    all.put("/api/outline", upload(LARGEST_PICTURE, LONG, Questions::outline));
   }
 
   private interface Asked {
@@ -59,8 +60,8 @@ final class Questions {
             sent -> work.answer(PageRequest.read(sent.body()))));
   }
 
-  private static Question upload(Question.Work work) {
-    return new Question("POST", "application/octet-stream", LARGEST_FILE, SHORT * 2, work);
+  private static Question upload(int largest, long patience, Question.Work work) {
+    return new Question("POST", "application/octet-stream", largest, patience, work);
   }
 
   /** The question of a path; null where there is none. */

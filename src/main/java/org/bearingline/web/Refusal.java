@@ -3,6 +3,7 @@ package org.bearingline.web;
 import java.util.Map;
 import org.bearingline.job.ProblemView;
 import org.bearingline.job.Refused;
+import org.bearingline.problem.Place;
 import org.bearingline.problem.Problem;
 
 /** Answers that say what is wrong: always JSON with one sentence. */
@@ -28,7 +29,18 @@ final class Refusal {
     return of(
         MAKERS_MISTAKE,
         new ProblemView(
-            problem.getMessage(), problem.spoken(), null, null, place.isEmpty() ? null : place));
+            problem.getMessage(),
+            problem.spoken(),
+            field(problem.place()),
+            null,
+            place.isEmpty() ? null : place));
+  }
+
+  private static String field(Place place) {
+    if (place instanceof Place.Field field) {
+      return "/" + field.name();
+    }
+    return place instanceof Place.Option option ? option.name().replaceFirst("--", "/") : null;
   }
 
   /** What is to be tried again a little later. */

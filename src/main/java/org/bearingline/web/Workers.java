@@ -84,6 +84,10 @@ final class Workers implements AutoCloseable {
       return Refusal.of(problem);
     } catch (NotUnderstood request) {
       return Refusal.of(Refusal.NOT_UNDERSTOOD, request.getMessage());
+    } catch (OutOfMemoryError large) {
+      return Refusal.of(
+          Refusal.MAKERS_MISTAKE,
+          "this is too large to be worked out here; make it smaller, or use the command");
     } catch (RuntimeException | Error defect) {
       if (Thread.currentThread().isInterrupted()) {
         // Cut off half way: the answer was given already.

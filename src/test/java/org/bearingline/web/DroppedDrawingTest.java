@@ -5,6 +5,11 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.fasterxml.jackson.databind.JsonNode;
+import java.awt.Color;
+import java.awt.Graphics2D;
+import java.awt.RenderingHints;
+import java.awt.geom.RoundRectangle2D;
+import java.awt.image.BufferedImage;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.io.StringWriter;
@@ -13,6 +18,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import javax.imageio.ImageIO;
 import org.bearingline.cli.Main;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.AfterEach;
@@ -74,6 +80,35 @@ class DroppedDrawingTest {
                   + "}}}");
       assertEquals(200, drawn.statusCode(), () -> new String(drawn.body()));
     }
+  }
+
+  @Test
+  void aScanIsKeptAsTheCommandKeepsIt() throws IOException {
+    BufferedImage scan = new BufferedImage(1400, 900, BufferedImage.TYPE_BYTE_GRAY);
+    Graphics2D pen = scan.createGraphics();
+    pen.setColor(Color.WHITE);
+    pen.fillRect(0, 0, 1400, 900);
+    pen.setColor(Color.BLACK);
+    pen.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
+    pen.fill(new RoundRectangle2D.Double(200, 200, 1000, 500, 200, 200));
+    pen.dispose();
+    Path picture = folder.resolve("plate.png");
+    ImageIO.write(scan, "png", picture.toFile());
+    StringWriter said = new StringWriter();
+    PrintWriter out = new PrintWriter(said);
+    Path into = folder.resolve("kept");
+    String[] command = {"keep", picture.toString(), "--dpi", "150", "--into", into.toString()};
+    assertEquals(0, Main.run(command, out, out), said.toString());
+    HttpResponse<byte[]> answer =
+        server.hand("/api/outline?dpi=150", "plate.png", Files.readAllBytes(picture));
+    assertEquals(200, answer.statusCode(), () -> new String(answer.body()));
+    JsonNode kept = ShopServer.json(answer);
+    assertEquals(Files.readString(into.resolve("plate.yaml")), kept.path("text").asText());
+    // Without its size it is refused, and the sentence says what is wanted.
+    HttpResponse<byte[]> unsized =
+        server.hand("/api/outline", "plate.png", Files.readAllBytes(picture));
+    assertEquals(422, unsized.statusCode());
+    assertTrue(new String(unsized.body()).contains("dpi"), new String(unsized.body()));
   }
 
   private static String svg(String size, String content) {
