@@ -2,6 +2,7 @@ package org.bearingline.cli;
 
 import java.io.PrintWriter;
 import java.util.concurrent.Callable;
+import org.bearingline.job.GettingReady;
 import org.bearingline.problem.Place;
 import org.bearingline.problem.Problem;
 import org.bearingline.web.Browser;
@@ -41,6 +42,7 @@ final class PageCommand implements Callable<Integer> {
       out.println(server.address());
       out.println("Ctrl-C ends it.");
       out.flush();
+      GettingReady.toShow();
       if (!noOpen && !Browser.open(server.address())) {
         out.println("No browser could be opened; copy the address into one.");
         out.flush();

@@ -3,6 +3,7 @@ package org.bearingline.job;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import org.bearingline.drawing.Drawing;
 import org.bearingline.drawing.Item;
 import org.bearingline.drawing.Layer;
@@ -27,6 +28,9 @@ import org.bearingline.shape.ShapeLibrary;
  */
 public final class GettingReady {
 
+  /** Rounds after which a shape's drawing takes a few milliseconds. */
+  private static final int SHOWN = 12;
+
   private GettingReady() {}
 
   /** For a command that reads a shape and tries bits on it. */
@@ -41,6 +45,24 @@ public final class GettingReady {
           LargestCutter.of(part);
           Cutter cutter = new Cutter(12.7);
           Reach.of(part, cutter, Follower.flush(cutter));
+        });
+  }
+
+  /**
+   * For a page that is to be quick from its first change on: every shape is drawn in the background
+   * until the most used code is compiled.
+   */
+  public static void toShow() {
+    start(
+        () -> {
+          for (int round = 0; round < SHOWN; round++) {
+            for (String shape : ShapeLibrary.builtIn().names()) {
+              String job = "parts: [{name: ready, shape: %s, bit: 1/4in}]".formatted(shape);
+              JobInHand ready = JobInHand.of(Map.of(JobInHand.FILE, job));
+              ready.view("ready", 1, OptionalDouble.empty());
+              ready.rack("ready");
+            }
+          }
         });
   }
 

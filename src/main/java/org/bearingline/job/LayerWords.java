@@ -39,10 +39,10 @@ final class LayerWords {
       case "template" -> template();
       case "feed" ->
           List.of(
-              FeedWords.legend(plate.stations())
-                  + ": "
-                  + FeedWords.of(result.part(), result.settings().station())
-                  + ".");
+              FeedWords.of(result.part(), result.settings().station())
+                  + " ("
+                  + FeedWords.legend(plate.stations())
+                  + ")");
       case "marks" -> marks();
       default -> List.of();
     };
