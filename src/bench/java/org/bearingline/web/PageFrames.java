@@ -8,14 +8,15 @@ import java.util.Locale;
 /**
  * How soon a changed measure is on the screen: in a real browser, for every shape of the library,
  * the arrow key is pressed on its first measure at the start of a frame, and the time taken until
- * the new drawing is painted. The steps of the way there are told apart.
+ * the new drawing is painted. Beside it stand the time until the answer is received, and, for
+ * comparison in the same run, how long one frame lasts in which nothing changes.
  */
 public final class PageFrames {
 
-  private static final int WARM = 60;
-  private static final int PRESSES = 60;
+  private static final int WARM = 30;
+  private static final int PRESSES = 30;
 
-  /** Columns: answer worked out and received; drawn into the page; the frame shown. */
+  /** Columns: the answer received; the drawing painted; a frame without any change. */
   private static final String PRESS =
       """
       const done = arguments[arguments.length - 1];
@@ -44,10 +45,14 @@ public final class PageFrames {
           }
           const asked = performance.getEntriesByType('resource')
             .find((one) => one.name.endsWith('/api/draw'));
+          await frame();
+          const bare = performance.now();
+          await frame();
           times.push([
             asked ? asked.responseEnd - start : NaN,
-            drawn[0].startTime + drawn[0].duration - start]);
-          await new Promise((next) => setTimeout(next, 350));
+            drawn[0].startTime + drawn[0].duration - start,
+            performance.now() - bare]);
+          await new Promise((next) => setTimeout(next, 150));
         }
         done(times);
       })();
@@ -56,8 +61,8 @@ public final class PageFrames {
   private PageFrames() {}
 
   public static void main(String[] args) {
-    System.out.println("| shape | answer ms | p95 | painted ms | p95 |");
-    System.out.println("|---|--:|--:|--:|--:|");
+    System.out.println("| shape | answer ms | p95 | painted ms | p95 | bare frame ms | p95 |");
+    System.out.println("|---|--:|--:|--:|--:|--:|--:|");
     List<double[]> all = new ArrayList<>();
     try (ShopServer server = ShopServer.start();
         ShopBrowser browser = ShopBrowser.sized(1280, 800)) {
@@ -96,7 +101,7 @@ public final class PageFrames {
 
   private static String row(String name, List<double[]> times) {
     StringBuilder row = new StringBuilder("| " + name);
-    for (int column = 0; column < 2; column++) {
+    for (int column = 0; column < 3; column++) {
       int at = column;
       double[] sorted =
           times.stream().mapToDouble(time -> time[at]).filter(Double::isFinite).sorted().toArray();

@@ -10,6 +10,7 @@ import { onTheBoard } from './work.js';
 const TEXTS = [
   ['allowance', 'Left for the bit', 'Wood that the saw leaves outside the part, 1/16 in where nothing is said.', '1/16 in'],
   ['run-out', 'Template runs on', 'How far the template goes on past the ends of the work, so that the bearing is on it before the bit meets wood.', '1-1/2 in'],
+  ['deepest-pass', 'Deepest pass', 'No pass takes more than this. Light passes are the safer ones.', 'as usual'],
   ['kerf', 'Kerf of the laser', 'Width that a laser or cutter burns away; it moves the line of the DXF alone.', 'none'],
 ];
 

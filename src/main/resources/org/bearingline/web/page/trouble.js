@@ -20,7 +20,7 @@ export class TroubleBar {
   show(error) {
     const kind = error.status === 0 ? 'gone' : error.status === 401 || error.status === 403 ? 'token' : 'busy';
     clearTimeout(this.timer);
-    if (kind !== 'token') {
+    if (kind === 'gone') {
       this.timer = setTimeout(() => this.tell.retry(), AGAIN);
     }
     if (kind === this.kind && kind !== 'busy') {
