@@ -3,12 +3,19 @@ package org.bearingline.web;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.awt.Color;
+import java.awt.Graphics2D;
+import java.awt.image.BufferedImage;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import javax.imageio.ImageIO;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 
 /** Files brought to the page: jobs, shapes and kits, picked or dropped. */
 class PageOpeningTest {
@@ -68,6 +75,41 @@ class PageOpeningTest {
       bench.awaitText("#verdict-words", "Not drawn");
       assertEquals(List.of(), server.defects());
     }
+  }
+
+  @Test
+  void aScanIsAskedForItsResolutionAndBecomesAShape(@TempDir Path folder) throws IOException {
+    try (ShopServer server = ShopServer.start();
+        ShopBrowser browser = ShopBrowser.sized(1280, 800)) {
+      PageBench bench = PageBench.open(browser, server.address());
+      bench.hand(scan(folder.resolve("board.png")));
+      bench.click("#scan-form button[type='submit']");
+      bench.awaitText("#scan-refusal", "nothing tells how large it is");
+      bench.type("#scan-dpi", "127").click("#scan-form button[type='submit']");
+      bench.awaitDrawing();
+      bench.run("document.getElementById('units-mm').click()");
+      bench.until(() -> bench.text("#verdict-part").contains(" mm"), "millimetres");
+      Matcher size =
+          Pattern.compile("([0-9.]+) mm × (?:≈ )?([0-9.]+) mm")
+              .matcher(bench.text("#verdict-part"));
+      assertTrue(size.find(), bench.text("#verdict-part"));
+      assertEquals(140, Double.parseDouble(size.group(1)), 0.3);
+      assertEquals(80, Double.parseDouble(size.group(2)), 0.3);
+      assertEquals(List.of(), server.defects());
+    }
+  }
+
+  /** A dark board of 140 mm by 80 mm on light ground at 127 dpi, five dots a millimetre. */
+  private static Path scan(Path file) throws IOException {
+    BufferedImage picture = new BufferedImage(900, 600, BufferedImage.TYPE_BYTE_GRAY);
+    Graphics2D pen = picture.createGraphics();
+    pen.setColor(new Color(0xf4, 0xf4, 0xf4));
+    pen.fillRect(0, 0, 900, 600);
+    pen.setColor(new Color(0x30, 0x30, 0x30));
+    pen.fillRoundRect(100, 100, 700, 400, 200, 200);
+    pen.dispose();
+    ImageIO.write(picture, "png", file.toFile());
+    return file;
   }
 
   @Test

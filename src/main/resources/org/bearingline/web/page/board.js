@@ -67,6 +67,8 @@ export class Board {
     this.lay(drawing.layers);
     this.enlarged = enlargement;
     this.paintLines();
+    this.fibres.style.display = drawing.grain === null ? 'none' : '';
+    setAttr(byId('grain'), 'patternTransform', `rotate(${-(drawing.grain ?? 0)})`);
     this.flags.show(drawing.leftovers);
     this.rulers.zero = { x: drawing.outline.x, y: drawing.outline.y + drawing.outline.height };
     this.stale(false);

@@ -1,14 +1,15 @@
 /** Files brought to the page: picked, or dropped on it anywhere. */
 
-import { Refused, postFile } from './api.js';
+import { postFile } from './api.js';
 import { byId } from './dom.js';
 import { isWork } from './address.js';
+import { traced } from './scan.js';
 
 /** @typedef {import('./types.js').Work} Work */
 
 /**
  * @typedef {{kind: 'work', work: Work, missing: string[]} | {kind: 'kit', kit: Record<string, any>}
- *   | {kind: 'drawing', text: string}
+ *   | {kind: 'nothing'} | {kind: 'drawing', text: string}
  *   | {kind: 'outline', name: string, text: string, words: string[]}} Opened
  */
 
@@ -30,18 +31,11 @@ export async function opened(file) {
     return { kind: 'drawing', text: await file.text() };
   }
   if (SCANNED.test(file.name)) {
-    return { kind: 'outline', ...(await postFile('/api/outline', file).catch(unread)) };
+    const shape = await traced(file);
+    return shape ? { kind: 'outline', ...shape } : { kind: 'nothing' };
   }
   const answer = await postFile('/api/open', file);
   return answer.kit ? { kind: 'kit', kit: answer.kit } : { kind: 'work', work: { part: '', ...answer.state }, missing: answer.missing ?? [] };
-}
-
-/** @param {unknown} error @returns {never} */
-function unread(error) {
-  if (error instanceof Refused && error.status === 404) {
-    throw new Refused({ sentence: 'a photo or scan is made a shape by the command “bearingline keep”; open the shape that it writes', field: null }, 415);
-  }
-  throw error;
 }
 
 /**

@@ -91,7 +91,12 @@ export function wireFiles(desk, bench, trouble) {
 
   /** @param {import('./opening.js').Opened} what @param {string} from */
   function taken(what, from) {
-    if (what.kind === 'work') {
+    if (what.kind === 'nothing') {
+      bench.note('');
+      if (!desk.work.job.parts.length) {
+        bench.picker.open('What are we making?', false);
+      }
+    } else if (what.kind === 'work') {
       const first = what.work.job.parts[0]?.name ?? '';
       desk.change({ ...what.work, files: what.work.files ?? {}, part: what.work.part || first }, `open ${from}`, true);
       missing.clear();
@@ -111,6 +116,7 @@ export function wireFiles(desk, bench, trouble) {
 
   const choose = takeFiles(take);
   byId('open').addEventListener('click', choose);
+  byId('scan-leave').addEventListener('click', () => byId('scan-dialog').close());
 
   return {
     choose,

@@ -56,6 +56,7 @@
  * @property {string} largest
  * @property {string} proof
  * @property {string[]} warnings
+ * @property {number|null} grain degrees of the fibres, counter-clockwise from the right; null for sheet stock
  *
  * @typedef {{sentence: string, spoken?: string, field: string|null, part?: string|null}} Trouble
  *
