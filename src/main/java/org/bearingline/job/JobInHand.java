@@ -1,6 +1,5 @@
 package org.bearingline.job;
 
-import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -29,7 +28,7 @@ public final class JobInHand {
   /** The name of the job's own file. */
   public static final String FILE = "job.yaml";
 
-  private static final Wishes NOTHING = Wishes.NONE;
+  static final Wishes NOTHING = Wishes.NONE;
 
   private final WrittenFile file;
   private final JobFile job;
@@ -120,61 +119,7 @@ public final class JobInHand {
 
   /** The whole job with what is wrong in each part. */
   public synchronized JobView whole() {
-    List<JobView.PartLine> lines = new ArrayList<>();
-    List<String> files = new ArrayList<>();
-    List<String> words = new ArrayList<>();
-    List<WorkedPart> made = new ArrayList<>();
-    ProblemView problem = null;
-    for (Map.Entry<String, Boolean> part : names().entrySet()) {
-      try {
-        made.add(told(part.getKey(), () -> worked(part.getKey()).part));
-        WorkedPart found = told(part.getKey(), () -> together(part.getKey()));
-        List<String> names = new ArrayList<>(PartFiles.names(found));
-        words.addAll(LayoutWords.lines(found, names));
-        Optional<WorkedPart> other = told(part.getKey(), () -> OtherPiece.of(found));
-        if (other.isPresent()) {
-          List<String> more = PartFiles.names(other.get());
-          words.addAll(LayoutWords.otherPiece(other.get(), more));
-          names.addAll(more);
-        }
-        files.addAll(names);
-        lines.add(
-            new JobView.PartLine(
-                part.getKey(),
-                found.order().quantity(),
-                shapeOf(part.getKey()),
-                part.getValue(),
-                names,
-                null));
-      } catch (Refused refused) {
-        problem = problem == null ? refused.view() : problem;
-        lines.add(
-            new JobView.PartLine(
-                part.getKey(),
-                1,
-                shapeOf(part.getKey()),
-                part.getValue(),
-                List.of(),
-                refused.view()));
-      }
-    }
-    if (problem == null) {
-      try {
-        WorkedJob work = told(null, () -> WorkedJob.of(made, Optional.of(job), NOTHING));
-        List<String> shared =
-            FamilyFiles.all(work).stream()
-                .flatMap(List::stream)
-                .map(PartFiles.PartFile::name)
-                .toList();
-        files.addAll(shared);
-        words.addAll(JobFamilyWords.lines(work.families(), shared, work.units()));
-        words.addAll(told(null, () -> LayoutJob.cutWords(work, job)));
-        files.addAll(List.of(LayoutJob.CARD, LayoutJob.REPORT));
-      } catch (Refused refused) {
-        problem = refused.view();
-      }
-    }
-    return new JobView(job.name(), lines, files, words, problem);
+    return new JobOverview(this, job).view();
   }
 
   /** Every file that a layout of the whole job writes, by name. */
@@ -197,17 +142,34 @@ public final class JobInHand {
 
   /** One file of a layout; empty where a layout writes none of that name. */
   public synchronized Optional<byte[]> file(String name) {
+    Refused refused = null;
     for (String part : names().keySet()) {
       if (name.startsWith(part)) {
-        WorkedPart found = told(part, () -> together(part));
-        for (PartFiles.PartFile one : PartFiles.all(found)) {
-          if (one.name().equals(name)) {
-            return Optional.of(told(part, () -> found.order().placed(() -> one.content().get())));
+        try {
+          Optional<byte[]> found = file(part, name);
+          if (found.isPresent()) {
+            return found;
           }
+        } catch (Refused wrong) {
+          // Perhaps the file is another part's, whose name begins alike.
+          refused = wrong;
         }
       }
     }
+    if (refused != null) {
+      throw refused;
+    }
     return Optional.ofNullable(files().get(name));
+  }
+
+  private Optional<byte[]> file(String part, String name) {
+    WorkedPart found = told(part, () -> together(part));
+    for (PartFiles.PartFile one : PartFiles.all(found)) {
+      if (one.name().equals(name)) {
+        return Optional.of(told(part, () -> found.order().placed(() -> one.content().get())));
+      }
+    }
+    return Optional.empty();
   }
 
   private Map<String, byte[]> laidOut() {
@@ -220,7 +182,7 @@ public final class JobInHand {
   }
 
   /** The job's parts in order, and whether each is a panel. */
-  private Map<String, Boolean> names() {
+  Map<String, Boolean> names() {
     Map<String, Boolean> names = new LinkedHashMap<>();
     job.parts().forEach(entry -> names.put(entry.name(), false));
     job.top()
@@ -240,12 +202,17 @@ public final class JobInHand {
     return job.parts().stream().filter(entry -> entry.name().equals(part)).findFirst();
   }
 
-  private String shapeOf(String part) {
+  String shapeOf(String part) {
     return entry(part).map(JobFile.Entry::source).orElse("panel");
   }
 
   private Set<String> setIn(String part) {
     return entry(part).map(entry -> entry.wishes().measures().keySet()).orElse(Set.of());
+  }
+
+  /** One part by itself, as worked out. */
+  WorkedPart byItself(String part) {
+    return worked(part).part;
   }
 
   private Worked worked(String part) {
@@ -260,7 +227,7 @@ public final class JobInHand {
   }
 
   /** A part with its edge from a shared template, where the job makes one for it. */
-  private WorkedPart together(String part) {
+  WorkedPart together(String part) {
     if (job.sharedTemplates().isEmpty()) {
       return worked(part).part;
     }
@@ -324,7 +291,7 @@ public final class JobInHand {
   }
 
   /** Does some work; what is wrong is told with the field that caused it. */
-  private <T> T told(String part, Supplier<T> work) {
+  <T> T told(String part, Supplier<T> work) {
     try {
       return work.get();
     } catch (Problem wrong) {

@@ -40,7 +40,7 @@ public final class YamlText {
             .setSchema(new FailsafeSchema())
             .setDefaultFlowStyle(FlowStyle.BLOCK)
             .setIndicatorIndent(2)
-            .setIndent(4)
+            .setIndent(2)
             .setIndentWithIndicator(true)
             .setWidth(100)
             .build();
