@@ -36,14 +36,20 @@ final class FeedWords {
     return edge.outside() == (station == Station.TABLE) ? "clockwise" : "counter-clockwise";
   }
 
-  /** What the arrows of a picture mean, in few words. */
-  static String legend(Set<Station> stations) {
+  /**
+   * What the arrows of a picture mean, in few words.
+   *
+   * @param fromB whether all of them are for face B up
+   */
+  static String legend(Set<Station> stations, boolean fromB) {
+    String face = fromB ? ", face B up" : "";
     if (stations.equals(Set.of(Station.TABLE))) {
-      return "way of the bit at the table: push the work against it";
+      return "way of the bit at the table" + face + ": push the work against it";
     }
-    return stations.contains(Station.TABLE)
-        ? "way of the bit past the work"
-        : "feed, router in the hands";
+    return (stations.contains(Station.TABLE)
+            ? "way of the bit past the work"
+            : "feed, router in the hands")
+        + face;
   }
 
   /** What the layer of the arrows shows. */

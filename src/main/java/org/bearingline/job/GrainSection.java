@@ -2,9 +2,11 @@ package org.bearingline.job;
 
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import org.bearingline.export.pdf.Card;
 import org.bearingline.length.Units;
 import org.bearingline.routing.grain.BackingBlock;
@@ -30,7 +32,11 @@ final class GrainSection {
             .map(BackingBlock::sentence)
             .toList();
     lines.addAll(together(blocks, "Backing block", "Backing blocks"));
-    grain.blind().forEach(reading -> lines.addAll(reading.blindSentences(units)));
+    Set<String> blind = new LinkedHashSet<>();
+    grain.blind().forEach(reading -> blind.addAll(reading.blindSentences(units).subList(0, 1)));
+    // What to do about it is the same for both faces, and told once after their shares.
+    grain.blind().forEach(reading -> blind.addAll(reading.blindSentences(units)));
+    lines.addAll(blind);
     List<String> places = grain.shortGrain().stream().map(ShortGrain::sentence).toList();
     lines.addAll(together(places, "Short grain", "Short grain"));
     return lines.isEmpty()

@@ -36,12 +36,19 @@ import org.bearingline.routing.operation.Routed;
  * turning the work over; what is blind is cut from its own face only.
  *
  * @param plan of the edges right through; empty where there are none
+ * @param turned names of those that the plan begins from another face than the job names: the bit
+ *     then passes along the part the other way
  * @param blind the other edges, as read from the face each is cut from
  * @param shortGrain places that split easily
  */
-record GrainWork(Optional<FeedPlan> plan, List<GrainReading> blind, List<ShortGrain> shortGrain) {
+record GrainWork(
+    Optional<FeedPlan> plan,
+    Set<String> turned,
+    List<GrainReading> blind,
+    List<ShortGrain> shortGrain) {
 
   GrainWork {
+    turned = Set.copyOf(turned);
     blind = List.copyOf(blind);
     shortGrain = List.copyOf(shortGrain);
   }
@@ -105,8 +112,32 @@ record GrainWork(Optional<FeedPlan> plan, List<GrainReading> blind, List<ShortGr
         first
             .map(from -> FeedPlan.of(through, settings, from, units))
             .filter(made -> !made.steps().isEmpty());
+    Set<String> turned = new HashSet<>();
+    plan.ifPresent(
+        made ->
+            cuts.stream()
+                .filter(cut -> through.contains(cut.edge()))
+                .filter(
+                    cut -> cut.approach().isWoodOnLeft() != made.first().approach().isWoodOnLeft())
+                .forEach(cut -> turned.add(cut.edge().name())));
     return Optional.of(
-        new GrainWork(plan, readings, ShortGrainSearch.of(part.outline(), settings, units)));
+        new GrainWork(
+            plan, turned, readings, ShortGrainSearch.of(part.outline(), settings, units)));
+  }
+
+  /** The faces that lie up while an edge is worked, in order; none where the plan has it not. */
+  List<Face> faces(String edge) {
+    return plan.stream()
+        .flatMap(made -> made.steps().stream())
+        .filter(step -> step.stretches().stream().anyMatch(s -> s.edge().equals(edge)))
+        .map(step -> step.approach().up())
+        .distinct()
+        .toList();
+  }
+
+  /** The arrow as the bit passes first: the other way where the plan begins from another face. */
+  FeedArrow first(FeedArrow arrow) {
+    return turned.contains(arrow.edge()) ? arrow.reversed() : arrow;
   }
 
   /** Every reading, those of the first face for what goes through. */

@@ -17,7 +17,10 @@ final class HoldingSection {
   static Card.Section of(WorkedPart worked, List<Plate> plates, Units units) {
     List<String> lines = new ArrayList<>();
     Bounds box = worked.result().part().contour().loop().bounds();
-    lines.add(PieceHold.of(box.width(), box.height(), units).sentence());
+    PieceHold hold = PieceHold.of(box.width(), box.height(), units);
+    if (!hold.safe() || isRoutedByHand(worked)) {
+      lines.add(hold.sentence());
+    }
     for (Plate plate : plates) {
       String which =
           plates.size() > 1
@@ -34,6 +37,21 @@ final class HoldingSection {
                 + " both are moved as one.");
       }
     }
+    if (lines.isEmpty()) {
+      lines.add("The piece is long enough to be moved past the cutter by hand.");
+    }
     return Card.Section.of("Holding", lines);
+  }
+
+  /** Whether anything holds the work still while it is routed. */
+  private static boolean isRoutedByHand(WorkedPart worked) {
+    return worked
+        .whole()
+        .map(
+            whole ->
+                whole.operations().stream()
+                    .filter(one -> one.operation().tooling().isPresent())
+                    .anyMatch(one -> one.operation().station() == Station.HAND_HELD))
+        .orElse(worked.result().settings().station() == Station.HAND_HELD);
   }
 }

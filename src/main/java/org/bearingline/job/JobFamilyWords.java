@@ -38,7 +38,7 @@ final class JobFamilyWords {
       sentences.add(
           names(family)
               + " share "
-              + Length.print(family.sharedLength(), units)
+              + Length.printRough(family.sharedLength(), units)
               + " of curve"
               + (found.made()
                   ? ": one template, "

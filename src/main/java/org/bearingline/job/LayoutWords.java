@@ -24,7 +24,7 @@ final class LayoutWords {
     lines.addAll(
         worked
             .whole()
-            .map(whole -> WholeWords.lines(whole, units))
+            .map(whole -> WholeWords.lines(whole, new FaceOrder(worked.grain()), units))
             .orElseGet(() -> ReachWords.lines(result.reach(), units)));
     if (worked.order().shape() instanceof DrawnDesign design) {
       lines.addAll(DrawnWords.lines(design, units));

@@ -10,7 +10,6 @@ import org.bearingline.kit.Kit;
 import org.bearingline.length.Units;
 import org.bearingline.problem.Place;
 import org.bearingline.problem.Problem;
-import org.bearingline.routing.Groove;
 import org.bearingline.routing.operation.EdgeGroove;
 import org.bearingline.routing.operation.Handling;
 import org.bearingline.routing.operation.Operation;
@@ -78,16 +77,8 @@ record OperationSetups(Kit kit, double stock, OptionalDouble template, Units uni
             planned.groove().orElseThrow().depthWanted(),
             groove.head().handling().deepestPass(),
             kit.bearings(),
-            isStraight(planned.groove().orElseThrow())),
+            planned.groove().orElseThrow().isStraight()),
         units);
-  }
-
-  private static boolean isStraight(Groove groove) {
-    return groove.runs().stream()
-        .allMatch(
-            run ->
-                run.edge().primitives().size() == 1
-                    && run.edge().primitives().get(0).curvature() == 0);
   }
 
   private SetupRequest request(Routed operation) {

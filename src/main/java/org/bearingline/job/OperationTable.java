@@ -7,7 +7,6 @@ import java.util.TreeMap;
 import org.bearingline.export.pdf.Card;
 import org.bearingline.length.Length;
 import org.bearingline.length.Units;
-import org.bearingline.routing.Station;
 import org.bearingline.routing.operation.EdgeGroove;
 import org.bearingline.routing.operation.Hole;
 import org.bearingline.routing.operation.Operation;
@@ -25,16 +24,16 @@ final class OperationTable {
   /** More passes than this are said as so many even ones. */
   private static final int MOST_LISTED = 3;
 
-  private final WholeWork whole;
+  private final FaceOrder faces;
   private final Units units;
 
-  private OperationTable(WholeWork whole, Units units) {
-    this.whole = whole;
+  private OperationTable(FaceOrder faces, Units units) {
+    this.faces = faces;
     this.units = units;
   }
 
-  static Card.Section of(WholeWork whole, Units units) {
-    OperationTable table = new OperationTable(whole, units);
+  static Card.Section of(WholeWork whole, FaceOrder faces, Units units) {
+    OperationTable table = new OperationTable(faces, units);
     boolean templates = whole.plan().templates().size() > 1;
     List<List<String>> rows = new ArrayList<>();
     rows.add(table.headings(templates));
@@ -58,7 +57,7 @@ final class OperationTable {
     List<String> row = new ArrayList<>();
     row.add(String.valueOf(worked.number()));
     row.add(what(operation));
-    row.add(face(operation));
+    row.add(faces.column(operation));
     row.add(tool(operation, units));
     if (templates) {
       row.add(
@@ -69,14 +68,6 @@ final class OperationTable {
     row.add(depths(worked));
     row.add(spacers(worked));
     return row;
-  }
-
-  /** Which face, and at the table how it lies there. */
-  private static String face(Operation operation) {
-    String face = operation.face().name();
-    return operation.station() == Station.HAND_HELD || operation.tooling().isEmpty()
-        ? face
-        : face + (operation.faceUp() == operation.face() ? " up, table" : " down, table");
   }
 
   /** The name, with the trade's word where the name does not say it. */

@@ -189,7 +189,8 @@ final class PartDrawing {
     double wanted = ARROW * enlargement;
     Point last = null;
     String lastEdge = "";
-    for (FeedArrow arrow : result.feed()) {
+    for (FeedArrow drawn : result.feed()) {
+      FeedArrow arrow = grain.map(work -> work.first(drawn)).orElse(drawn);
       // Between two arrows as much is left free as an arrow is long, or they run into one band.
       boolean crowded = last != null && last.distanceTo(arrow.at()) < 2 * wanted;
       if (!serves.contains(arrow.edge())

@@ -23,6 +23,7 @@ import org.bearingline.routing.RoutingResult;
 import org.bearingline.routing.Station;
 import org.bearingline.routing.Template;
 import org.bearingline.routing.family.HalfTemplate;
+import org.bearingline.routing.operation.Face;
 import org.bearingline.routing.setup.ClampZones;
 
 /**
@@ -136,6 +137,28 @@ record Plate(
     return stations.isEmpty() ? EnumSet.of(result.settings().station()) : stations;
   }
 
+  /** Whether face B lies up for everything that its arrows show. */
+  boolean isFedFromB() {
+    FaceOrder faces = new FaceOrder(worked.grain());
+    List<Face> first =
+        worked
+            .whole()
+            .map(
+                whole ->
+                    whole.from(template.map(Template::number).orElse(0)).stream()
+                        .map(one -> faces.of(one.operation()).get(0))
+                        .toList())
+            .orElseGet(
+                () ->
+                    serves().stream()
+                        .flatMap(
+                            edge ->
+                                worked.grain().stream()
+                                    .flatMap(grain -> grain.faces(edge).stream().limit(1)))
+                        .toList());
+    return !first.isEmpty() && first.stream().allMatch(face -> face == Face.B);
+  }
+
   /** The part's name, a number from the second plate on, and the ending. */
   String fileName(String ending) {
     int number = template.map(Template::number).orElse(1);
@@ -235,7 +258,7 @@ record Plate(
         screen(units, enlargement),
         new PictureLegend.Meant(
             worked.grain().map(grain -> grain.classes(serves())).orElse(Set.of()),
-            FeedWords.legend(stations()),
+            FeedWords.legend(stations(), isFedFromB()),
             hasZone(true),
             hasZone(false)));
   }

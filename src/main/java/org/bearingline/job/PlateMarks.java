@@ -18,7 +18,6 @@ import org.bearingline.part.Mark;
 import org.bearingline.routing.Groove;
 import org.bearingline.routing.GrooveRun;
 import org.bearingline.routing.operation.EdgeGroove;
-import org.bearingline.routing.operation.Face;
 import org.bearingline.routing.operation.Hole;
 import org.bearingline.routing.operation.Operation;
 import org.bearingline.routing.operation.Registration;
@@ -51,8 +50,12 @@ record PlateMarks(List<Item> grooves, String grooveTitle, List<Item> marks, List
    * @param guides holes that are pricked through the plate
    */
   static PlateMarks of(
-      WholeWork whole, List<WorkedOperation> here, List<Hole> guides, Units units) {
-    Gathering gathering = new Gathering(units);
+      WholeWork whole,
+      List<WorkedOperation> here,
+      List<Hole> guides,
+      FaceOrder faces,
+      Units units) {
+    Gathering gathering = new Gathering(faces, units);
     here.forEach(gathering::operation);
     guides.forEach(gathering::hole);
     if (whole.worksFaceB()) {
@@ -71,13 +74,15 @@ record PlateMarks(List<Item> grooves, String grooveTitle, List<Item> marks, List
   }
 
   private static final class Gathering {
+    private final FaceOrder faces;
     private final Units units;
     private final List<Item> grooves = new ArrayList<>();
     private final Set<String> cutters = new LinkedHashSet<>();
     private final List<Item> marks = new ArrayList<>();
     private final List<Said> words = new ArrayList<>();
 
-    Gathering(Units units) {
+    Gathering(FaceOrder faces, Units units) {
+      this.faces = faces;
       this.units = units;
     }
 
@@ -88,8 +93,7 @@ record PlateMarks(List<Item> grooves, String grooveTitle, List<Item> marks, List
 
     void operation(WorkedOperation worked) {
       Operation operation = worked.operation();
-      String face = operation.face() == Face.B ? ", face B" : "";
-      String text = worked.number() + " " + operation.name() + face;
+      String text = worked.number() + " " + operation.name() + faces.label(operation);
       if (worked.planned().groove().isPresent()) {
         groove((EdgeGroove) operation, worked.planned().groove().get(), text);
       } else if (operation.target().isPresent()) {

@@ -82,13 +82,13 @@ final class ReachWords {
         + "  "
         + leftover.kind().word()
         + " at "
-        + Length.print(leftover.at().x(), units)
+        + Length.printRough(leftover.at().x(), units)
         + ", "
-        + Length.print(leftover.at().y(), units)
+        + Length.printRough(leftover.at().y(), units)
         + "; depth "
         + Words.small(leftover.depth(), units)
         + "; area "
-        + Length.printArea(leftover.area(), units)
+        + Length.printRoughArea(leftover.area(), units)
         + "; "
         + radius;
   }

@@ -67,7 +67,7 @@ final class WholePlates {
             worked,
             planned.map(PlannedTemplate::template),
             result,
-            PlateMarks.of(whole, here, holes, units),
+            PlateMarks.of(whole, here, holes, new FaceOrder(worked.grain()), units),
             mirror,
             new HoldingZones(
                 planned.map(PlannedTemplate::template),

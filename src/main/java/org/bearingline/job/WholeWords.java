@@ -10,11 +10,12 @@ final class WholeWords {
 
   private WholeWords() {}
 
-  static List<String> lines(WholeWork whole, Units units) {
+  static List<String> lines(WholeWork whole, FaceOrder faces, Units units) {
     List<String> lines = new ArrayList<>();
     for (WorkedOperation one : whole.operations()) {
-      lines.addAll(lines(one, units));
+      lines.addAll(lines(one, faces, units));
     }
+    whole.meetings().forEach(sentence -> lines.add("  Look again: " + sentence));
     for (PlannedTemplate planned : whole.plan().templates()) {
       List<String> makes =
           planned.services().stream().map(service -> service.operation().name()).toList();
@@ -31,14 +32,14 @@ final class WholeWords {
     return lines;
   }
 
-  private static List<String> lines(WorkedOperation one, Units units) {
+  private static List<String> lines(WorkedOperation one, FaceOrder faces, Units units) {
     String head =
         "  "
             + one.number()
             + " "
             + OperationTable.what(one.operation())
             + ", "
-            + one.operation().face().words();
+            + faces.words(one.operation());
     List<String> reach =
         one.planned()
             .routing()

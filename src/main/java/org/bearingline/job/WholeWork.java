@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import org.bearingline.routing.operation.Face;
 import org.bearingline.routing.operation.Operation;
+import org.bearingline.routing.operation.OperationMeetings;
 import org.bearingline.routing.operation.OperationPlan;
 import org.bearingline.routing.operation.PlannedOperation;
 import org.bearingline.routing.setup.OperationOrder;
@@ -17,14 +18,17 @@ import org.bearingline.routing.setup.Precedence;
  * @param order the order that changes bits least
  * @param operations in that order, set up
  * @param reasons why one operation waits for another
+ * @param meetings sentences on operations that take the same wood, hardly on purpose
  */
 record WholeWork(
     OperationPlan plan,
     OperationOrder order,
     List<WorkedOperation> operations,
-    List<String> reasons) {
+    List<String> reasons,
+    List<String> meetings) {
 
   WholeWork {
+    meetings = List.copyOf(meetings);
     operations = List.copyOf(operations);
     reasons = List.copyOf(reasons);
   }
@@ -36,12 +40,17 @@ record WholeWork(
     for (OrderStep step : order.steps()) {
       worked.add(setups.of(worked.size() + 1, named(plan, step.name())));
     }
-    return new WholeWork(plan, order, worked, Precedence.reasons(all));
+    return new WholeWork(
+        plan,
+        order,
+        worked,
+        Precedence.reasons(all),
+        OperationMeetings.sentences(all, setups.units()));
   }
 
   /** The same with its templates made another way. */
   WholeWork with(OperationPlan other) {
-    return new WholeWork(other, order, operations, reasons);
+    return new WholeWork(other, order, operations, reasons, meetings);
   }
 
   private static PlannedOperation named(OperationPlan plan, String name) {

@@ -42,13 +42,15 @@ final class WorkReports {
     List<Work.Template> templates = new ArrayList<>();
     whole.ifPresent(
         work -> {
-          work.operations().forEach(one -> operations.add(operation(one)));
+          FaceOrder faces = new FaceOrder(worked.grain());
+          work.operations().forEach(one -> operations.add(operation(one, faces)));
           work.plan().templates().forEach(one -> templates.add(template(one)));
         });
     return new Work(
         operations,
         templates,
         whole.map(work -> work.plan().faces().sentences()).orElse(List.of()),
+        whole.map(WholeWork::meetings).orElse(List.of()),
         grain(worked),
         worked.order().shape() instanceof PanelDesign design
             ? Optional.of(PanelReports.of(design.panel()))
@@ -93,7 +95,7 @@ final class WorkReports {
         files);
   }
 
-  private static Work.Operation operation(WorkedOperation one) {
+  private static Work.Operation operation(WorkedOperation one, FaceOrder faces) {
     Optional<Tooling> tool = one.operation().tooling();
     List<Double> passes =
         one.setup()
@@ -120,6 +122,7 @@ final class WorkReports {
         one.operation().name(),
         one.operation().word(),
         one.operation().face().name(),
+        tool.isPresent() ? faces.of(one.operation()).stream().map(Face::name).toList() : List.of(),
         tool.map(t -> Words.router(one.operation().station())),
         one.operation().faceUp().name(),
         one.operation().target().map(target -> FeedWords.round(target, one.operation().station())),

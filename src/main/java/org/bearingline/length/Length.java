@@ -48,6 +48,15 @@ public final class Length {
     return LengthPrinter.nearest(mm, units);
   }
 
+  /**
+   * The length in words where only its size matters and nobody works to it, such as how much edge
+   * is routed: the nearest 1/8 inch or whole millimetre, 10 mm from a metre up, and finer below 2
+   * inches and 20 mm; marked when rounded.
+   */
+  public static String printRough(double mm, Units units) {
+    return LengthPrinter.rough(mm, units);
+  }
+
   /** The largest printable length that is not more than {@code mm}: for limits from above. */
   public static String printAtMost(double mm, Units units) {
     return LengthPrinter.atMost(mm, units);
@@ -56,6 +65,11 @@ public final class Length {
   /** The smallest printable length that is not less than {@code mm}: for limits from below. */
   public static String printAtLeast(double mm, Units units) {
     return LengthPrinter.atLeast(mm, units);
+  }
+
+  /** An area of which only the size matters: in two figures, and none that is next to nothing. */
+  public static String printRoughArea(double mm2, Units units) {
+    return LengthPrinter.roughArea(mm2, units);
   }
 
   /** An area of {@code mm2} square millimetres in words, marked when rounded. */

@@ -2,6 +2,7 @@ package org.bearingline.length;
 
 import java.math.BigDecimal;
 import java.math.BigInteger;
+import java.math.MathContext;
 import java.math.RoundingMode;
 import java.util.function.DoubleUnaryOperator;
 
@@ -35,6 +36,34 @@ final class LengthPrinter {
     double steps = steps(mm, units, LengthPrinter::half);
     boolean exact = Math.abs(steps * step(units) - mm) <= EXACT;
     return (exact ? "" : ABOUT) + words(steps, units);
+  }
+
+  static String rough(double mm, Units units) {
+    requireFinite(mm);
+    double size = Math.abs(mm);
+    double step =
+        units == Units.INCH
+            ? size < 2 * 25.4 ? 25.4 / 16 : 25.4 / 8
+            : size < 20 ? 0.5 : size < 1000 ? 1 : 10;
+    double rounded = half(mm / step) * step;
+    if (rounded == 0) {
+      return nearest(mm, units);
+    }
+    return (Math.abs(rounded - mm) <= EXACT ? "" : ABOUT) + nearest(rounded, units);
+  }
+
+  static String roughArea(double mm2, Units units) {
+    requireFinite(mm2);
+    double unit = units == Units.INCH ? 25.4 * 25.4 : 1;
+    double value = mm2 / unit;
+    double least = units == Units.INCH ? 0.001 : 0.1;
+    String sign = units == Units.INCH ? " in²" : " mm²";
+    if (value > 0 && value < least) {
+      return "under " + least + sign;
+    }
+    BigDecimal rounded = new BigDecimal(value).round(new MathContext(2, RoundingMode.HALF_UP));
+    boolean exact = Math.abs(rounded.doubleValue() - value) <= 1e-9 * Math.max(1, Math.abs(value));
+    return (exact ? "" : ABOUT) + trimmed(rounded) + sign;
   }
 
   static String atMost(double mm, Units units) {

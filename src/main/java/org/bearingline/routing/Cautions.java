@@ -58,15 +58,35 @@ public final class Cautions {
     boolean openings = part.cavities().stream().anyMatch(c -> c.kind() == Cavity.Kind.THROUGH);
     boolean blind = part.cavities().stream().anyMatch(c -> c.kind() != Cavity.Kind.THROUGH);
     cautions.router(settings.station(), openings, blind);
+    cautions.end();
     return cautions.told;
   }
 
-  /** For a tool that follows an edge without a template, or one made for another tool. */
-  public static List<String> of(Part part, Cutter cutter, Station station, Units units) {
+  /** What guides a tool. */
+  public enum Guide {
+    TEMPLATE,
+    /** The finished edge itself, where a fence may do at a router table. */
+    STRAIGHT_EDGE,
+    CURVED_EDGE
+  }
+
+  /** For a tool that runs along the finished edge, or along a template made for another tool. */
+  public static List<String> of(
+      Part part, Cutter cutter, Station station, Guide guide, Units units) {
     Cautions cautions = new Cautions(units);
     cautions.tool(cutter.diameter(), station);
     cautions.size(part);
-    cautions.router(station, false, false);
+    if (guide == Guide.TEMPLATE) {
+      cautions.router(station, false, false);
+    } else if (station == Station.TABLE) {
+      cautions.tell("feed-table");
+      cautions.tell(guide == Guide.STRAIGHT_EDGE ? "fence-table" : "pin-table");
+      cautions.tell("holding-table");
+    } else {
+      cautions.tell("feed");
+      cautions.tell("holding");
+    }
+    cautions.end();
     return cautions.told;
   }
 
@@ -84,9 +104,26 @@ public final class Cautions {
     Set<String> once = new LinkedHashSet<>();
     several.forEach(once::addAll);
     Cautions order = new Cautions(Units.INCH);
+    // Where the same piece is fastened to a template too, that says how it is held.
+    order.dropBeside("fastening", "holding", once);
+    order.dropBeside("fastening-table", "holding-table", once);
     List<String> sorted = new ArrayList<>(once);
     sorted.sort(Comparator.comparingInt(order::rank));
     return sorted;
+  }
+
+  private void dropBeside(String stronger, String weaker, Set<String> all) {
+    if (all.contains(sentence(stronger))) {
+      all.remove(sentence(weaker));
+    }
+  }
+
+  private String sentence(String key) {
+    return sentences.rows().stream()
+        .filter(row -> row.text("key").equals(key))
+        .findFirst()
+        .orElseThrow(() -> new IllegalStateException("cautions.tsv has no sentence " + key))
+        .text("sentence");
   }
 
   /** Its row in the table; what comes from elsewhere speaks of this very work and stands first. */
@@ -164,6 +201,9 @@ public final class Cautions {
       tell("feed");
       tell("fastening");
     }
+  }
+
+  private void end() {
     tell("guards");
     tell("unplug");
     tell("manual");
@@ -187,12 +227,6 @@ public final class Cautions {
   }
 
   private void tell(String key, String... figures) {
-    for (FactRow row : sentences.rows()) {
-      if (row.text("key").equals(key)) {
-        told.add(String.format(Locale.ROOT, row.text("sentence"), (Object[]) figures));
-        return;
-      }
-    }
-    throw new IllegalStateException("cautions.tsv has no sentence " + key);
+    told.add(String.format(Locale.ROOT, sentence(key), (Object[]) figures));
   }
 }

@@ -61,6 +61,15 @@ public record Groove(
     return tool.thickness();
   }
 
+  /** Whether all it runs along is straight, so that a fence may guide the work. */
+  public boolean isStraight() {
+    return runs.stream()
+        .allMatch(
+            run ->
+                run.edge().primitives().size() == 1
+                    && run.edge().primitives().get(0).curvature() == 0);
+  }
+
   /**
    * The groove with the bearing on the part's own routed edge.
    *

@@ -24,7 +24,7 @@ public final class SheetsPdf {
     this.plan = plan;
     this.drawing = drawing;
     this.plot = Plot.of(WholeWords.on(plan, drawing, units), units, Typeface.REGULAR::width);
-    this.waste = new WasteMarks(drawing);
+    this.waste = new WasteMarks(drawing, plot);
     this.map = new PageMap(plan, drawing);
   }
 

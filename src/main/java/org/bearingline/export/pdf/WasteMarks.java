@@ -8,8 +8,9 @@ import org.bearingline.drawing.Drawing;
 import org.bearingline.drawing.Item;
 import org.bearingline.drawing.Layer;
 import org.bearingline.drawing.Role;
-import org.bearingline.drawing.sheet.DrawnLines;
+import org.bearingline.export.Figure;
 import org.bearingline.export.Ink;
+import org.bearingline.export.Plot;
 import org.bearingline.outline.Bounds;
 import org.bearingline.outline.Loop;
 import org.bearingline.outline.Point;
@@ -33,8 +34,12 @@ final class WasteMarks {
 
   private final List<Point> crosses = new ArrayList<>();
 
-  /** The crosses for the whole drawing, full size in its own coordinates. */
-  WasteMarks(Drawing drawing) {
+  /**
+   * The crosses for the whole drawing, full size in its own coordinates.
+   *
+   * @param plot what is printed: crosses keep clear of its lines and words
+   */
+  WasteMarks(Drawing drawing, Plot plot) {
     List<Loop> loops =
         drawing.layers().stream()
             .filter(layer -> layer.role() == Role.CUT)
@@ -43,9 +48,24 @@ final class WasteMarks {
     if (loops.isEmpty()) {
       return;
     }
-    List<Primitive> lines = DrawnLines.of(drawing);
+    List<Primitive> lines = new ArrayList<>();
+    List<Bounds> words = new ArrayList<>();
+    for (Plot.PlotLayer layer : plot.layers()) {
+      for (Figure figure : layer.figures()) {
+        if (figure instanceof Figure.Trace trace) {
+          lines.addAll(trace.path().primitives());
+        } else if (figure instanceof Figure.Words said) {
+          words.add(said.box().grown(HALF));
+        }
+      }
+    }
     for (Loop loop : loops) {
-      along(loop).forEach(place -> cross(place, loops, lines).ifPresent(crosses::add));
+      for (List<Place> places : along(loop)) {
+        places.stream()
+            .flatMap(place -> cross(place, loops, lines, words).stream())
+            .findFirst()
+            .ifPresent(crosses::add);
+      }
     }
   }
 
@@ -60,24 +80,37 @@ final class WasteMarks {
   /** A place on the line with its direction. */
   private record Place(Point at, Point tangent) {}
 
-  private static List<Place> along(Loop loop) {
+  /** For each cross the places it may take, the one wished for first. */
+  private static List<List<Place>> along(Loop loop) {
     int count = Math.max(2, (int) Math.round(loop.length() / SPACING));
     double apart = loop.length() / count;
-    List<Place> places = new ArrayList<>();
-    double before = 0;
-    for (Primitive piece : loop.primitives()) {
-      double next = (places.size() + 0.5) * apart;
-      while (places.size() < count && next <= before + piece.length()) {
-        double share = Math.max(0, (next - before) / piece.length());
-        places.add(new Place(piece.pointAt(share), piece.tangentAt(share)));
-        next += apart;
+    List<List<Place>> places = new ArrayList<>();
+    for (int i = 0; i < count; i++) {
+      List<Place> about = new ArrayList<>();
+      for (double aside : new double[] {0.5, 0.7, 0.3}) {
+        about.add(at(loop, (i + aside) * apart));
       }
-      before += piece.length();
+      places.add(about);
     }
     return places;
   }
 
-  private static Optional<Point> cross(Place place, List<Loop> loops, List<Primitive> lines) {
+  private static Place at(Loop loop, double length) {
+    double before = 0;
+    Primitive last = null;
+    for (Primitive piece : loop.primitives()) {
+      last = piece;
+      if (length <= before + piece.length()) {
+        break;
+      }
+      before += piece.length();
+    }
+    double share = Math.max(0, Math.min(1, (length - before) / last.length()));
+    return new Place(last.pointAt(share), last.tangentAt(share));
+  }
+
+  private static Optional<Point> cross(
+      Place place, List<Loop> loops, List<Primitive> lines, List<Bounds> words) {
     Point aside = place.tangent.left().times(ASIDE);
     boolean leftIsWaste = isWaste(place.at.plus(aside), loops);
     boolean rightIsWaste = isWaste(place.at.minus(aside), loops);
@@ -90,6 +123,7 @@ final class WasteMarks {
         lines.stream()
             .filter(line -> near.intersects(line.bounds()))
             .allMatch(line -> line.distanceTo(cross) > 1.7 * HALF);
+    clear = clear && words.stream().noneMatch(box -> box.contains(cross));
     return clear ? Optional.of(cross) : Optional.empty();
   }
 

@@ -14,6 +14,7 @@ import org.bearingline.outline.Point;
  * @param operations in working order; empty where the job names none
  * @param templates the plates that make them
  * @param faces sentences on registration and hands
+ * @param meetings sentences on operations that take the same wood
  * @param grain empty for sheet stock
  * @param panel how it sits in its frame; empty, and no field at all, for any other part
  * @param plate what its edge's template is, where it is no whole one of its own
@@ -23,6 +24,7 @@ public record Work(
     List<Operation> operations,
     List<Template> templates,
     List<String> faces,
+    List<String> meetings,
     Optional<Grain> grain,
     Optional<PanelReport> panel,
     Optional<Plate> plate,
@@ -32,6 +34,7 @@ public record Work(
     operations = List.copyOf(operations);
     templates = List.copyOf(templates);
     faces = List.copyOf(faces);
+    meetings = List.copyOf(meetings);
   }
 
   /**
@@ -40,6 +43,7 @@ public record Work(
    * @param number in working order, from 1
    * @param kind the trade's word, such as recess
    * @param face A or B
+   * @param routedFrom the faces it is routed from in the order the grain asks for
    * @param router hand or table; empty for what is drilled
    * @param faceUp the face that lies up while it is worked
    * @param feed which way the bit passes round, seen from above; empty for what is drilled
@@ -57,6 +61,7 @@ public record Work(
       String name,
       String kind,
       String face,
+      List<String> routedFrom,
       Optional<String> router,
       String faceUp,
       Optional<String> feed,
@@ -70,6 +75,7 @@ public record Work(
       OptionalDouble leastTemplate) {
 
     public Operation {
+      routedFrom = List.copyOf(routedFrom);
       passes = List.copyOf(passes);
       spacers = List.copyOf(spacers);
     }

@@ -21,6 +21,7 @@ final class WorkFields {
         .list("operations", work.operations(), one -> fields.object(one, this::operation))
         .list("templates", work.templates(), one -> fields.object(one, this::template))
         .list("faces", work.faces(), json::writeString)
+        .list("meetings", work.meetings(), json::writeString)
         .object("grain", work.grain(), this::grain)
         .object("edgeTemplate", work.plate(), this::plate)
         .object("otherPiece", work.otherPiece(), this::otherPiece);
@@ -35,6 +36,7 @@ final class WorkFields {
         .text("name", one.name())
         .text("kind", one.kind())
         .text("face", one.face())
+        .list("routedFrom", one.routedFrom(), json::writeString)
         .text("router", one.router())
         .text("faceUp", one.faceUp())
         .text("feed", one.feed())

@@ -43,7 +43,7 @@ final class FeedWords {
       }
     }
     return "Of "
-        + Length.print(shares.total(), units)
+        + Length.printRough(shares.total(), units)
         + " of "
         + what
         + ", "
@@ -56,8 +56,8 @@ final class FeedWords {
   String beginsFrom(Approach approach) {
     return "Begin with face "
         + approach.up()
-        + " up: from the other face nothing would be cut with the grain. The router then goes along"
-        + " the part against the arrows drawn, which are those of the other face.";
+        + " up: from the other face nothing would be cut with the grain. The arrows are drawn for"
+        + " that, seen through the wood where the picture shows the other face.";
   }
 
   String neverClean(List<GrainStretch> stretches) {

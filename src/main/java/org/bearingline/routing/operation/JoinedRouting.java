@@ -14,6 +14,7 @@ import org.bearingline.part.Part;
 import org.bearingline.routing.Cautions;
 import org.bearingline.routing.CutterRun;
 import org.bearingline.routing.FeedArrow;
+import org.bearingline.routing.Groove;
 import org.bearingline.routing.LargestCutter;
 import org.bearingline.routing.Leftover;
 import org.bearingline.routing.Overcut;
@@ -102,7 +103,7 @@ public final class JoinedRouting {
       // A groove along the finished edge has no routing of its own, and its cutter its dangers.
       operation
           .tooling()
-          .map(tool -> Cautions.of(part, tool.cutter(), operation.station(), units))
+          .map(tool -> Cautions.of(part, tool.cutter(), operation.station(), guide(planned), units))
           .ifPresent(cautions::add);
       return;
     }
@@ -126,6 +127,15 @@ public final class JoinedRouting {
         && passes.map(Passes::thickness).orElse(0.0) < one.passes().get().thickness()) {
       passes = one.passes();
     }
+  }
+
+  private static Cautions.Guide guide(PlannedOperation planned) {
+    if (planned.template().isPresent()) {
+      return Cautions.Guide.TEMPLATE;
+    }
+    return planned.groove().map(Groove::isStraight).orElse(false)
+        ? Cautions.Guide.STRAIGHT_EDGE
+        : Cautions.Guide.CURVED_EDGE;
   }
 
   private boolean isThere(RoughLine line) {

@@ -115,8 +115,8 @@ final class PinFinder {
       }
     }
     return List.of(
-        "Leave the work "
-            + Length.print(behind + radius + facts.mm("pin-waste"), units)
+        "Leave the work at least "
+            + Length.printAtLeast(behind + radius + facts.mm("pin-waste"), units)
             + " wider beyond its "
             + Sentences.list(sides)
             + (sides.size() == 1 ? " edge" : " edges")

@@ -3,7 +3,6 @@ package org.bearingline.routing.setup;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Locale;
 import java.util.OptionalInt;
 import org.bearingline.kit.Follower;
 import org.bearingline.kit.SlotCutter;
@@ -41,18 +40,6 @@ final class GrooveWay {
     List<Follower.Bearing> steps = bites.size() == 1 ? List.of() : steps(deepest);
     say(heights, bites, steps);
     OptionalInt ceiling = SpeedTable.ceiling(cutter.cutter().diameter());
-    String disc = print(cutter.cutter().diameter()) + " slot cutter";
-    sentences.add(
-        ceiling.isPresent()
-            ? String.format(
-                Locale.ROOT,
-                "Turn the %s no faster than %,d revolutions a minute, and never faster than its own"
-                    + " marking.",
-                disc,
-                ceiling.getAsInt())
-            : "The "
-                + disc
-                + " is larger than the table of speeds: keep to the speed marked on it.");
     return new GrooveSetup(request, heights, bites, steps, ceiling, sentences);
   }
 
