@@ -177,7 +177,8 @@ final class Cards {
 
   static Card.Section saw(RoughLine line, Units units) {
     List<String> lines = new ArrayList<>();
-    String stays = "at least " + Length.print(line.allowance(), units) + " stays for the bit.";
+    String stays =
+        "at least " + Length.printAtMost(line.allowance(), units) + " stays for the bit.";
     if (!line.paths().isEmpty()) {
       String blade =
           line.blade()

@@ -81,7 +81,12 @@ public final class Pairing {
 
   /** Both units, for a collar is bought in either. */
   private static String both(double mm) {
-    return Length.print(mm, Units.INCH) + " (" + Length.print(mm, Units.MM) + ")";
+    String inches = Length.print(mm, Units.INCH);
+    String metric = Length.print(mm, Units.MM);
+    // The one in which it was made stands first.
+    return Length.isExact(mm, Units.MM) && !Length.isExact(mm, Units.INCH)
+        ? metric + " (" + inches + ")"
+        : inches + " (" + metric + ")";
   }
 
   private static double chipClearance() {

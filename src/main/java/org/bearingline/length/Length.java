@@ -48,6 +48,11 @@ public final class Length {
     return LengthPrinter.nearest(mm, units);
   }
 
+  /** Whether {@link #print} gives the length without rounding it. */
+  public static boolean isExact(double mm, Units units) {
+    return !print(mm, units).startsWith(LengthPrinter.ABOUT);
+  }
+
   /**
    * The length in words where only its size matters and nobody works to it, such as how much edge
    * is routed: the nearest 1/8 inch or whole millimetre, 10 mm from a metre up, and finer below 2

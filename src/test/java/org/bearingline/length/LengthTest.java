@@ -195,4 +195,18 @@ class LengthTest {
   private static String refusal(String text) {
     return assertThrows(Problem.class, () -> Length.parse(text)).getMessage();
   }
+
+  @Test
+  void whatIsOnlyGaugedIsToldRoughly() {
+    assertEquals("≈ 2820 mm", Length.printRough(2820.87, Units.MM));
+    assertEquals("≈ 60 mm", Length.printRough(60.29, Units.MM));
+    assertEquals("≈ 14.5 mm", Length.printRough(14.29, Units.MM));
+    assertEquals("152 mm", Length.printRough(152, Units.MM));
+    assertEquals("≈ 39-3/8 in", Length.printRough(1000, Units.INCH));
+    assertEquals("1-1/16 in", Length.printRough(17 * 25.4 / 16, Units.INCH));
+    assertEquals("≈ 1.6 in²", Length.printRoughArea(1000, Units.INCH));
+    assertEquals("under 0.001 in²", Length.printRoughArea(0.6, Units.INCH));
+    assertEquals("0 mm²", Length.printRoughArea(0, Units.MM));
+    assertEquals("≈ 1200 mm²", Length.printRoughArea(1234, Units.MM));
+  }
 }

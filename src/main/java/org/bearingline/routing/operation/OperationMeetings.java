@@ -95,23 +95,30 @@ public final class OperationMeetings {
 
   private void holes(Operation drilled, Hollow hollow) {
     Region opening = region(hollow);
+    List<String> gone = new ArrayList<>();
+    List<String> inside = new ArrayList<>();
+    List<String> across = new ArrayList<>();
     for (Hole hole : drilled.holes()) {
       Region round = round(hole);
       double common = Overlay.intersection(round, opening).area();
       boolean whole = common >= round.area() - CRUMB_AREA;
-      if (common <= CRUMB_AREA || whole && isFloor(hollow) && isDeeper(drilled, hollow)) {
-        continue;
+      if (common > CRUMB_AREA && !(whole && isFloor(hollow) && isDeeper(drilled, hollow))) {
+        (!whole ? across : hollow.depth().isEmpty() ? gone : inside).add(place(hole.at()));
       }
-      boolean gone = whole && hollow.depth().isEmpty();
+    }
+    String lie = " of " + drilled.name() + " lies in " + hollow.name();
+    holes(gone, lie, ", where no wood stays: move it or leave it out.");
+    holes(inside, lie, asked());
+    holes(across, " of " + drilled.name() + " runs into " + hollow.name(), asked());
+  }
+
+  private void holes(List<String> places, String what, String advice) {
+    if (!places.isEmpty()) {
       sentences.add(
-          "The hole "
-              + Length.print(hole.diameter(), units)
-              + " of "
-              + drilled.name()
-              + place(hole.at())
-              + (gone
-                  ? " lies in " + hollow.name() + ", where no wood stays: move it or leave it out."
-                  : (whole ? " lies in " : " runs into ") + hollow.name() + asked()));
+          (places.size() == 1 ? "A hole" : "Each of " + places.size() + " holes")
+              + what
+              + String.join(" and", places)
+              + advice);
     }
   }
 

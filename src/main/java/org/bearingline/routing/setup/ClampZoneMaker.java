@@ -99,13 +99,13 @@ final class ClampZoneMaker {
   private List<String> sentences(List<ClampZone> zones) {
     String base =
         "the router's base of "
-            + Length.print(settings.baseDiameter(), units)
+            + Length.printRough(settings.baseDiameter(), units)
             + " comes no nearer than "
-            + Length.print(settings.clearance(), units);
+            + Length.printRough(settings.clearance(), units);
     if (zones.isEmpty()) {
       return List.of(
           "Nowhere does a clamp stand clear of the router's base of "
-              + Length.print(settings.baseDiameter(), units)
+              + Length.printRough(settings.baseDiameter(), units)
               + ": hold the work with double-sided tape under the template or screws into waste, or"
               + " rout one end while the other is clamped, and stop the router before moving a"
               + " clamp.");

@@ -48,7 +48,7 @@ final class CollarWay {
       double usual = draft.practice("collar-tube");
       String words =
           "The template must be thicker than the collar's tube is long: tubes are often "
-              + draft.print(usual)
+              + draft.rough(usual)
               + " long; measure yours";
       boolean thin = given.isPresent() && given.getAsDouble() <= usual;
       draft.say(

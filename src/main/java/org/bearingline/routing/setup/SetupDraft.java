@@ -80,6 +80,10 @@ final class SetupDraft {
     return Length.print(mm, units);
   }
 
+  String rough(double mm) {
+    return Length.printRough(mm, units);
+  }
+
   String atLeast(double mm) {
     return Length.printAtLeast(mm, units);
   }

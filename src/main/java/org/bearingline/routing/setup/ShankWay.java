@@ -65,9 +65,9 @@ final class ShankWay {
     OptionalDouble given = draft.request().templateThickness();
     draft.stage(0, depths, Riding.TEMPLATE, at -> isHeld(given, length, at));
     draft.saySpacers(depths, "Bearing on the template");
-    if (given.isEmpty() && least > draft.practice("thick-template") + SetupDraft.ROUNDING) {
+    if (given.isEmpty() && least > draft.practice("thickest-template") + SetupDraft.ROUNDING) {
       // Hardly anybody has a plate so thick; what else would do is said as for a usual one.
-      tooThin(draft.practice("thick-template"), length, first, to, least);
+      tooThin(draft.practice("usual-template"), length, first, to, least);
     } else if (given.isEmpty()) {
       draft.say(
           "Make the template at least "
