@@ -36,7 +36,7 @@ final class DrawnPart {
   private DrawnPart() {}
 
   static DrawnDesign of(String file, String name, CleanedOutline cleaned, DrawnWishes wishes) {
-    Outline outline = only(file, cleaned.outlines());
+    Outline outline = only(file, cleaned);
     Bounds box = outline.bounds();
     requireBenchSize(file, box);
     Outline moved =
@@ -82,7 +82,8 @@ final class DrawnPart {
         .toList();
   }
 
-  private static Outline only(String file, List<Outline> outlines) {
+  private static Outline only(String file, CleanedOutline cleaned) {
+    List<Outline> outlines = cleaned.outlines();
     if (outlines.isEmpty()) {
       throw new Problem(Place.file(file), "the drawing encloses nothing; draw a closed outline");
     }
@@ -95,11 +96,10 @@ final class DrawnPart {
       places.add(
           String.format(
               Locale.ROOT,
-              "%.1f × %.1f mm at x %.1f, y %.1f",
+              "%.1f × %.1f mm round %s",
               box.width(),
               box.height(),
-              (box.minX() + box.maxX()) / 2,
-              (box.minY() + box.maxY()) / 2));
+              cleaned.drawn().place(box.center())));
     }
     throw new Problem(
         Place.file(file),

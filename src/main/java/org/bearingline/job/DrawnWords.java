@@ -14,6 +14,9 @@ import org.bearingline.outside.clean.CleaningReport;
 /** Says what became of a drawing. */
 final class DrawnWords {
 
+  /** Degrees below which nobody sees that a joint turns. */
+  private static final double LEAST_TURN = 0.01;
+
   private DrawnWords() {}
 
   /** For the card. */
@@ -28,6 +31,7 @@ final class DrawnWords {
             + ". "
             + move(design, units));
     gaps(design, units).ifPresent(said::add);
+    joints(design).ifPresent(said::add);
     symmetry(design, units).ifPresent(said::add);
     left(design).ifPresent(said::add);
     said.addAll(design.cleaned().report().notes());
@@ -55,6 +59,8 @@ final class DrawnWords {
         report.arcs(),
         report.circles(),
         design.holes(),
+        report.jointsMadeTangent(),
+        report.largestJointTurn(),
         report.symmetryMove(),
         design.cleaned().drawn().ignored(),
         report.notes());
@@ -107,6 +113,22 @@ final class DrawnWords {
         (count == 1 ? "1 gap was closed, of " : count + " gaps were closed, the largest of ")
             + thousandths(design.cleaned().report().gaps().largest(), units)
             + ".");
+  }
+
+  private static Optional<String> joints(DrawnDesign design) {
+    CleaningReport report = design.cleaned().report();
+    int count = report.jointsMadeTangent();
+    // Of chords every joint turns; told is a line or an arc that nearly ran on smoothly.
+    if (count == 0 || report.largestJointTurn() < LEAST_TURN) {
+      return Optional.empty();
+    }
+    return Optional.of(
+        String.format(
+            Locale.ROOT,
+            "%s that turned by up to %.2f° %s smooth.",
+            count == 1 ? "1 joint" : count + " joints",
+            report.largestJointTurn(),
+            count == 1 ? "was made" : "were made"));
   }
 
   private static Optional<String> symmetry(DrawnDesign design, Units units) {

@@ -157,7 +157,7 @@ final class KeptPreview {
     }
     int shown = Math.min(MOST_FAULTS, report.faults().size());
     for (int i = 0; i < Math.min(8, shown); i++) {
-      all.add((i + 1) + ": " + report.faults().get(i).sentence());
+      all.add((i + 1) + ": " + report.faults().get(i).sentence(cleaned.drawn()));
     }
     if (report.faults().size() > 8) {
       all.add("and " + (report.faults().size() - 8) + " more");

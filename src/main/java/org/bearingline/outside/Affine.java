@@ -39,6 +39,16 @@ public record Affine(double a, double b, double c, double d, double e, double f)
         b * inner.e + d * inner.f + f);
   }
 
+  /** The map back; fails where this one lays everything on a line. */
+  public Affine inverse() {
+    double area = a * d - b * c;
+    if (!(Math.abs(area) > 0)) {
+      throw new IllegalArgumentException("a map that flattens the plane has no way back");
+    }
+    return new Affine(
+        d / area, -b / area, -c / area, a / area, (c * f - d * e) / area, (b * e - a * f) / area);
+  }
+
   public Point apply(double x, double y) {
     return new Point(a * x + c * y + e, b * x + d * y + f);
   }

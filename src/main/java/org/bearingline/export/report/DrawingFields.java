@@ -25,6 +25,8 @@ final class DrawingFields {
         .whole("arcs", drawing.arcs())
         .whole("circles", drawing.circles())
         .whole("drilled", drawing.drilled())
+        .whole("jointsMadeTangent", drawing.jointsMadeTangent())
+        .number("largestJointTurn", drawing.largestJointTurn())
         .number("symmetryMove", drawing.symmetryMove())
         .list("leftOut", drawing.leftOut(), json::writeString)
         .list("notes", drawing.notes(), json::writeString);

@@ -16,6 +16,8 @@ import java.util.OptionalDouble;
  * @param arcs of the clean outline, whole circles not counted
  * @param circles of the clean outline
  * @param drilled circles that are holes to drill
+ * @param jointsMadeTangent joints of lines, arcs and curves that turned a little and run on now
+ * @param largestJointTurn the largest turn so removed, in degrees
  * @param symmetryMove largest move made for the sake of symmetry; empty where none was asked
  * @param leftOut what was in the file and is no line
  * @param notes sentences for the maker
@@ -30,6 +32,8 @@ public record DrawingReport(
     int arcs,
     int circles,
     int drilled,
+    int jointsMadeTangent,
+    double largestJointTurn,
     OptionalDouble symmetryMove,
     List<String> leftOut,
     List<String> notes) {

@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Locale;
 import org.bearingline.outline.Point;
 import org.bearingline.outside.Figure;
 import org.bearingline.outside.Sketch;
@@ -17,13 +16,18 @@ final class Chaining {
   /** mm: less is the rounding of a drawing's figures and no gap. */
   private static final double ROUNDING = 1e-6;
 
+  /** Places that a maker would look up one by one. */
+  private static final int MOST_NOTES = 20;
+
+  private final Sketch sketch;
   private final double gap;
   private final List<Chain> chains = new ArrayList<>();
   private final List<Gap> gaps = new ArrayList<>();
   private final List<String> notes = new ArrayList<>();
   private int doubled;
 
-  private Chaining(double gap) {
+  private Chaining(Sketch sketch, double gap) {
+    this.sketch = sketch;
     this.gap = gap;
   }
 
@@ -37,7 +41,7 @@ final class Chaining {
   record Chained(List<Chain> chains, ClosedGaps gaps, int doubledStrokes, List<String> notes) {}
 
   static Chained of(Sketch sketch, double gap, double tolerance) {
-    Chaining work = new Chaining(gap);
+    Chaining work = new Chaining(sketch, gap);
     List<Loose> loose = new ArrayList<>();
     for (int f = 0; f < sketch.figures().size(); f++) {
       Figure figure = sketch.figures().get(f);
@@ -51,8 +55,9 @@ final class Chaining {
       }
     }
     DoubledStrokes single = DoubledStrokes.without(loose, tolerance);
-    work.doubled = single.dropped();
-    work.join(single.kept());
+    DoubledRuns runs = DoubledRuns.without(single.kept(), tolerance / 10);
+    work.doubled = single.dropped() + runs.dropped();
+    work.join(runs.kept());
     return new Chained(work.chains, work.closedGaps(), work.doubled, work.notes);
   }
 
@@ -100,12 +105,11 @@ final class Chaining {
     }
     Ends ends = new Ends(points, outward, gap);
     for (Point p : ends.crowded()) {
-      notes.add(
-          String.format(
-              Locale.ROOT,
-              "more than two lines meet at x %.3f, y %.3f mm; the nearest two were joined",
-              p.x(),
-              p.y()));
+      String told =
+          "more than two lines meet at " + sketch.place(p) + "; the nearest two were joined";
+      if (!notes.contains(told) && notes.size() < MOST_NOTES) {
+        notes.add(told);
+      }
     }
     boolean[] used = new boolean[loose.size()];
     for (int pass = 0; pass < 2; pass++) {

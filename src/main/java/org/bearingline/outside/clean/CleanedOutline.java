@@ -46,7 +46,7 @@ public record CleanedOutline(
     String more = faults.size() == 1 ? "" : " (and %d more)".formatted(faults.size() - 1);
     throw new Problem(
         Place.file(drawn.file()),
-        faults.get(0).sentence()
+        faults.get(0).sentence(drawn)
             + more
             + "; correct the drawing there, or let --gap join what belongs together");
   }

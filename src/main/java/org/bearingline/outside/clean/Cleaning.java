@@ -2,6 +2,7 @@ package org.bearingline.outside.clean;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.OptionalDouble;
 import org.bearingline.outline.Point;
 import org.bearingline.outline.Similarity;
@@ -33,12 +34,43 @@ public final class Cleaning {
     boolean noisy = sized.noise().orElse(0) > 0;
     Chaining.Chained chained = Chaining.of(sized, settings.gap(), tolerance);
     List<CleanChain> chains = new ArrayList<>();
+    List<String> notes = new ArrayList<>(chained.notes());
+    int doubled = 0;
     for (Chain chain : chained.chains()) {
-      chains.add(CleanChain.of(chain, tolerance, sharp, noisy));
+      CleanChain clean = CleanChain.of(chain, tolerance, sharp, noisy);
+      // Two lines a tolerance apart may be meant; a tenth of it is the same line twice.
+      Retraced single =
+          clean.isLoop(tolerance) && Retraced.isSuspicious(clean.pieces())
+              ? Retraced.without(chain, tolerance / 10)
+              : null;
+      if (single == null) {
+        chains.add(clean);
+        continue;
+      }
+      for (Chain one : single.chains()) {
+        chains.add(CleanChain.of(one, tolerance, sharp, noisy));
+      }
+      doubled += single.doubled();
+      if (single.at() != null) {
+        notes.add(
+            String.format(
+                Locale.ROOT,
+                "a line of %s that runs there and back and encloses nothing was left out, %.1f mm"
+                    + " in all, the first at %s",
+                chain.source(),
+                single.length(),
+                sized.place(single.at())));
+      }
     }
+    if (sized.noise().isEmpty()) {
+      Waver.told(chains, tolerance, sharp).ifPresent(notes::add);
+    }
+    chained =
+        new Chaining.Chained(
+            chained.chains(), chained.gaps(), chained.doubledStrokes() + doubled, notes);
     OptionalDouble symmetryMove = OptionalDouble.empty();
     if (alike) {
-      Mirroring.Mirrored mirrored = Mirroring.of(sized.file(), chains, tolerance, sharp);
+      Mirroring.Mirrored mirrored = Mirroring.of(sized, chains, tolerance, sharp);
       chains = mirrored.chains();
       symmetryMove = OptionalDouble.of(mirrored.largestMove());
     }

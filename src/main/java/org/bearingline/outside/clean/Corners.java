@@ -14,6 +14,9 @@ final class Corners {
   /** mm within which a meeting is the corner as drawn. */
   private static final double AS_DRAWN = 1e-6;
 
+  /** Radians by which a straight may turn and its joints still count as tangent. */
+  private static final double UNBENT = 5e-7;
+
   private static final int STEPS = 20;
 
   /** Degrees that the sweep of an arc may change by when its ends move a little. */
@@ -132,6 +135,11 @@ final class Corners {
     }
     if (piece.tangentAt(0).dot(chord) < 0.3 * chord.norm()) {
       return between(piece, piece.start(), end); // Rather a bend than a loop.
+    }
+    // A bend below what a drawing's figures tell is none.
+    if (piece instanceof Line
+        && Math.abs(piece.tangentAt(0).cross(chord)) < UNBENT * chord.norm()) {
+      return new Line(piece.start(), end);
     }
     return Continuation.to(piece.start(), piece.tangentAt(0), end);
   }

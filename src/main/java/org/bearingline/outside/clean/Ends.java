@@ -52,7 +52,7 @@ final class Ends {
   private record Pair(int a, int b, double apart, double turn) {}
 
   private void pair() {
-    double cell = Math.max(gap, 1e-6);
+    double cell = Math.max(gap + SAME, 1e-6);
     Map<Long, List<Integer>> cells = new HashMap<>();
     for (int e = 0; e < points.size(); e++) {
       cells.computeIfAbsent(key(points.get(e), cell, 0, 0), k -> new ArrayList<>()).add(e);
@@ -64,7 +64,7 @@ final class Ends {
           List<Integer> near = cells.getOrDefault(key(points.get(e), cell, dx, dy), List.of());
           for (int other : near.subList(0, Math.min(near.size(), MOST_NEAR))) {
             double apart = points.get(e).distanceTo(points.get(other));
-            if (other > e && apart <= gap) {
+            if (other > e && apart <= gap + SAME) {
               pairs.add(new Pair(e, other, Math.rint(apart / SAME) * SAME, turn(e, other)));
             }
           }

@@ -1,8 +1,8 @@
 package org.bearingline.outside.clean;
 
-import java.util.Locale;
 import java.util.Objects;
 import org.bearingline.outline.Point;
+import org.bearingline.outside.Sketch;
 
 /**
  * Why a drawing is no outline yet.
@@ -16,7 +16,8 @@ public record Fault(Kind kind, Point at, String source) {
   /** What can be wrong with a drawn outline. */
   public enum Kind {
     OPEN_END("the line ends here and nothing goes on within the gap"),
-    CROSSING("the outline crosses or touches itself"),
+    CROSSING("the outline crosses itself"),
+    TOUCHING("the outline touches itself"),
     MEETING("two outlines cross or touch each other"),
     NO_OUTLINE("nothing here encloses an area");
 
@@ -33,9 +34,11 @@ public record Fault(Kind kind, Point at, String source) {
     Objects.requireNonNull(source);
   }
 
-  /** A clause for a sentence, with the place: “… at x 12.500, y 40.000 mm (path #apron)”. */
-  public String sentence() {
-    return String.format(
-        Locale.ROOT, "%s at x %.3f, y %.3f mm (%s)", kind.words, at.x(), at.y(), source);
+  /**
+   * A clause for a sentence, with the place in the drawing's own coordinates: “… at x 12.5, y 40 of
+   * the file (path #apron)”.
+   */
+  public String sentence(Sketch drawn) {
+    return kind.words + " at " + drawn.place(at) + " (" + source + ")";
   }
 }

@@ -3,7 +3,9 @@ package org.bearingline.outside.clean;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Set;
 import java.util.TreeMap;
 import org.bearingline.outline.Bounds;
 import org.bearingline.outline.Loop;
@@ -22,6 +24,9 @@ import org.bearingline.outside.FillRule;
  * non-zero figure that overlap run together, as such a figure is filled.
  */
 final class FigureNesting {
+
+  /** mm within which faults are told once. */
+  private static final double ONE_PLACE = 1e-3;
 
   private final List<Figure> figures;
   private final double tolerance;
@@ -100,8 +105,10 @@ final class FigureNesting {
     List<Loop> loops = own.stream().map(DrawnLoop::loop).toList();
     boolean sound = true;
     for (Loop loop : loops) {
-      for (OutlineCheck.Fault fault : OutlineCheck.crossings(List.of(loop))) {
-        faults.add(new Fault(Fault.Kind.CROSSING, fault.at(), source));
+      for (Point at : places(OutlineCheck.crossings(List.of(loop)))) {
+        boolean crosses = Passing.crosses(loop, at);
+        Fault.Kind kind = crosses ? Fault.Kind.CROSSING : Fault.Kind.TOUCHING;
+        faults.add(new Fault(kind, at, source));
         sound = false;
       }
     }
@@ -117,10 +124,23 @@ final class FigureNesting {
       notes.add("loops of " + source + " that overlap were run together");
       return filled.loops();
     }
-    for (OutlineCheck.Fault fault : OutlineCheck.crossings(loops)) {
-      faults.add(new Fault(Fault.Kind.CROSSING, fault.at(), source));
+    for (Point at : places(OutlineCheck.crossings(loops))) {
+      faults.add(new Fault(Fault.Kind.CROSSING, at, source));
     }
     return loops;
+  }
+
+  // Where four ends meet, each pair of them is told.
+  private static List<Point> places(List<OutlineCheck.Fault> found) {
+    Set<List<Long>> seen = new HashSet<>();
+    List<Point> places = new ArrayList<>();
+    for (OutlineCheck.Fault fault : found) {
+      Point at = fault.at();
+      if (seen.add(List.of(Math.round(at.x() / ONE_PLACE), Math.round(at.y() / ONE_PLACE)))) {
+        places.add(at);
+      }
+    }
+    return places;
   }
 
   private static boolean boxesMeet(List<Loop> loops) {
@@ -156,8 +176,8 @@ final class FigureNesting {
     if (figureCount < 2 || !faults.isEmpty() || !boxesMeet(loops)) {
       return;
     }
-    for (OutlineCheck.Fault fault : OutlineCheck.crossings(loops)) {
-      faults.add(new Fault(Fault.Kind.MEETING, fault.at(), near(loops, sources, fault.at())));
+    for (Point at : places(OutlineCheck.crossings(loops))) {
+      faults.add(new Fault(Fault.Kind.MEETING, at, near(loops, sources, at)));
     }
   }
 

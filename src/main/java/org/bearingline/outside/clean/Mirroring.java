@@ -10,6 +10,7 @@ import org.bearingline.outline.Loop;
 import org.bearingline.outline.Point;
 import org.bearingline.outline.Primitive;
 import org.bearingline.outline.Similarity;
+import org.bearingline.outside.Sketch;
 import org.bearingline.outside.StrokePiece;
 import org.bearingline.problem.Place;
 import org.bearingline.problem.Problem;
@@ -24,13 +25,21 @@ final class Mirroring {
   /** Share of a loop's size by which two loops may miss being images of each other. */
   private static final double PARTNER = 0.25;
 
+  /** Tolerances that a line may stray to the other side of the middle and not count as over it. */
+  private static final double WAVERS = 5;
+
+  /** Places that a sentence names. */
+  private static final int MOST_PLACES = 4;
+
+  private final Sketch sketch;
   private final double tolerance;
   private final double sharp;
   private final double middle;
   private final Similarity mirror;
   private double largest;
 
-  private Mirroring(double tolerance, double sharpDegrees, double middle) {
+  private Mirroring(Sketch sketch, double tolerance, double sharpDegrees, double middle) {
+    this.sketch = sketch;
     this.tolerance = tolerance;
     this.sharp = sharpDegrees;
     this.middle = middle;
@@ -44,41 +53,39 @@ final class Mirroring {
    */
   record Mirrored(List<CleanChain> chains, double largestMove) {}
 
-  static Mirrored of(String file, List<CleanChain> chains, double tolerance, double sharpDegrees) {
+  static Mirrored of(
+      Sketch sketch, List<CleanChain> chains, double tolerance, double sharpDegrees) {
     List<CleanChain> loops = chains.stream().filter(c -> c.isLoop(tolerance)).toList();
     if (loops.isEmpty()) {
       return new Mirrored(chains, 0);
     }
     Bounds box =
         loops.stream().map(c -> new Loop(c.pieces()).bounds()).reduce(Bounds::union).orElseThrow();
-    Mirroring work = new Mirroring(tolerance, sharpDegrees, box.center().x());
+    Mirroring work = new Mirroring(sketch, tolerance, sharpDegrees, box.center().x());
     List<CleanChain> out = new ArrayList<>();
     boolean[] done = new boolean[loops.size()];
     for (int i = 0; i < loops.size(); i++) {
       if (!done[i]) {
         int partner = work.partner(loops, done, i);
         if (partner < 0) {
-          throw lonely(file, loops.get(i));
+          throw work.lonely(loops.get(i));
         }
         done[i] = true;
         done[partner] = true;
-        work.add(file, loops.get(i), loops.get(partner), out);
+        work.add(loops.get(i), loops.get(partner), out);
       }
     }
     chains.stream().filter(c -> !c.isLoop(tolerance)).forEach(out::add);
     return new Mirrored(out, work.largest);
   }
 
-  private static Problem lonely(String file, CleanChain chain) {
+  private Problem lonely(CleanChain chain) {
     Point at = new Loop(chain.pieces()).bounds().center();
     return new Problem(
-        Place.file(file),
-        String.format(
-            Locale.ROOT,
-            "cannot be made symmetric: the loop round x %.1f, y %.1f mm has no partner across the"
-                + " middle line; draw one, or leave the symmetry out",
-            at.x(),
-            at.y()));
+        Place.file(sketch.file()),
+        "cannot be made symmetric: the loop round "
+            + sketch.place(at)
+            + " has no partner across the middle line; draw one, or leave the symmetry out");
   }
 
   private int partner(List<CleanChain> loops, boolean[] done, int i) {
@@ -100,10 +107,10 @@ final class Mirroring {
     return best;
   }
 
-  private void add(String file, CleanChain one, CleanChain other, List<CleanChain> out) {
+  private void add(CleanChain one, CleanChain other, List<CleanChain> out) {
     Loop image = new Loop(other.pieces()).transformed(mirror);
     if (one == other) {
-      out.add(one.with(half(file, averaged(one.course(), image), image)));
+      out.add(one.with(half(one.course(), averaged(one.course(), image), image)));
       return;
     }
     List<Primitive> pieces;
@@ -176,30 +183,19 @@ final class Mirroring {
     return best;
   }
 
-  private List<Primitive> half(String file, Course mean, Loop image) {
-    int enter = -1;
-    int leave = -1;
-    int crossings = 0;
+  private List<Primitive> half(Course drawn, Course mean, Loop image) {
+    List<Integer> crossings = crossings(mean);
     int n = mean.size - 1;
-    for (int i = 0; i < n; i++) {
-      boolean before = mean.x[i] > middle;
-      boolean after = mean.x[i + 1] > middle;
-      if (before != after) {
-        crossings++;
-        enter = after ? i : enter;
-        leave = after ? leave : i;
-      }
+    // By the theorem of the fixed points of a turned circle: a loop that is its own image meets the
+    // line in two places and no more.
+    if (crossings.size() != 2) {
+      List<Integer> own = crossings(drawn);
+      throw own.size() > 2 ? crooked(drawn, own) : crooked(mean, crossings);
     }
-    if (crossings != 2) {
-      throw new Problem(
-          Place.file(file),
-          String.format(
-              Locale.ROOT,
-              "cannot be made symmetric: a loop crosses the middle line at x %.1f mm %d times, and"
-                  + " only one that crosses it twice can be mirrored",
-              middle,
-              crossings));
-    }
+    int step = crossings.get(0);
+    boolean inward = mean.x[step + 1] > middle;
+    int enter = inward ? step : crossings.get(1);
+    int leave = inward ? crossings.get(1) : step;
     Course right = new Course();
     Point first = crossing(mean, enter);
     right.add(first.x(), first.y(), mean.step[enter], null);
@@ -215,6 +211,56 @@ final class Mirroring {
     right.add(last.x(), last.y(), mean.step[leave], null);
     right.elements.addAll(mean.elements);
     return doubled(right, state(mean, enter, image, 0), state(mean, leave, image, Math.PI));
+  }
+
+  // Steps over the middle line, without the to and fro of a line that wavers on it.
+  private List<Integer> crossings(Course mean) {
+    int n = mean.size - 1;
+    List<Integer> all = new ArrayList<>();
+    for (int i = 0; i < n; i++) {
+      if (mean.x[i] > middle != mean.x[i + 1] > middle) {
+        all.add(i);
+      }
+    }
+    int i = 0;
+    while (all.size() > 2 && i < all.size()) {
+      int next = (i + 1) % all.size();
+      if (stray(mean, all.get(i), all.get(next)) <= WAVERS * tolerance) {
+        all.remove(Math.max(i, next));
+        all.remove(Math.min(i, next));
+        i = 0;
+      } else {
+        i++;
+      }
+    }
+    return all;
+  }
+
+  // How far the line goes from the middle between two steps over it.
+  private double stray(Course mean, int from, int to) {
+    double most = 0;
+    int n = mean.size - 1;
+    for (int k = (from + 1) % n; k != (to + 1) % n; k = (k + 1) % n) {
+      most = Math.max(most, Math.abs(mean.x[k] - middle));
+    }
+    return most;
+  }
+
+  private Problem crooked(Course mean, List<Integer> crossings) {
+    List<String> places = new ArrayList<>();
+    for (int i : crossings.subList(0, Math.min(MOST_PLACES, crossings.size()))) {
+      places.add(sketch.place(crossing(mean, i)));
+    }
+    return new Problem(
+        Place.file(sketch.file()),
+        String.format(
+            Locale.ROOT,
+            "cannot be made symmetric: a loop goes over the middle line %d times (%s%s), and one"
+                + " that is its own mirror image goes over it twice; correct the drawing there, or"
+                + " leave the symmetry out",
+            crossings.size(),
+            String.join("; ", places),
+            crossings.size() > MOST_PLACES ? "; …" : ""));
   }
 
   private Point crossing(Course c, int i) {

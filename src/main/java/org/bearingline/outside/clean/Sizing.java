@@ -5,10 +5,12 @@ import java.util.List;
 import java.util.Locale;
 import java.util.OptionalDouble;
 import org.bearingline.outline.Bounds;
+import org.bearingline.outline.Point;
 import org.bearingline.outline.Similarity;
 import org.bearingline.outline.fit.CubicBezier;
 import org.bearingline.outline.fit.Curve;
 import org.bearingline.outline.fit.EllipseArc;
+import org.bearingline.outside.Affine;
 import org.bearingline.outside.Figure;
 import org.bearingline.outside.Sketch;
 import org.bearingline.outside.Stroke;
@@ -112,7 +114,20 @@ final class Sizing {
         sketch.noise().isPresent()
             ? OptionalDouble.of(sketch.noise().getAsDouble() * factor)
             : sketch.noise();
-    return new Sketch(sketch.file(), figures, true, noise, sketch.ignored());
+    return new Sketch(
+        sketch.file(),
+        figures,
+        true,
+        noise,
+        sketch.ignored(),
+        sketch.toFile().map(toFile -> toFile.of(affine(grow.inverse()))));
+  }
+
+  private static Affine affine(Similarity map) {
+    Point to = map.apply(Point.ORIGIN);
+    Point x = map.apply(new Point(1, 0)).minus(to);
+    Point y = map.apply(new Point(0, 1)).minus(to);
+    return new Affine(x.x(), x.y(), y.x(), y.y(), to.x(), to.y());
   }
 
   private static StrokePiece scaled(StrokePiece piece, Similarity grow) {

@@ -98,7 +98,7 @@ final class TangentChain {
   private Primitive piece(int i, Point start, Point end) {
     double turn = curvature[i] * length[i];
     // A rise below the rounding of a drawing's figures is none.
-    if (Math.abs(turn) * length[i] < 8e-9) {
+    if (Math.abs(turn) * length[i] < 8e-9 || Math.abs(turn) < 5e-7) {
       return new Line(start, end);
     }
     double radius = 1 / Math.abs(curvature[i]);

@@ -45,7 +45,8 @@ public final class DxfReader {
         walk.figures(),
         unit.isPresent() || settings.unit().isPresent(),
         OptionalDouble.empty(),
-        ignored.phrases());
+        ignored.phrases(),
+        Optional.of(Affine.scaling(1 / scale, 1 / scale)));
   }
 
   private static void refuseOthers(String file, byte[] bytes) {

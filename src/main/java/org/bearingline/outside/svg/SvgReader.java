@@ -46,7 +46,12 @@ public final class SvgReader {
       throw empty(file, settings.layer(), walk, ignored);
     }
     return new Sketch(
-        file, walk.figures(), canvas.sized(), OptionalDouble.empty(), ignored.phrases());
+        file,
+        walk.figures(),
+        canvas.sized(),
+        OptionalDouble.empty(),
+        ignored.phrases(),
+        Optional.of(canvas.map().inverse()));
   }
 
   /**
