@@ -53,7 +53,7 @@ public final class Cautions {
       return sawn(settings.units());
     }
     Cautions cautions = new Cautions(settings.units());
-    cautions.tool(settings.cutter().diameter(), settings.station());
+    cautions.tool(settings.cutter().diameter());
     cautions.work(part, settings, kit);
     boolean openings = part.cavities().stream().anyMatch(c -> c.kind() == Cavity.Kind.THROUGH);
     boolean blind = part.cavities().stream().anyMatch(c -> c.kind() != Cavity.Kind.THROUGH);
@@ -74,7 +74,7 @@ public final class Cautions {
   public static List<String> of(
       Part part, Cutter cutter, Station station, Guide guide, Units units) {
     Cautions cautions = new Cautions(units);
-    cautions.tool(cutter.diameter(), station);
+    cautions.tool(cutter.diameter());
     cautions.size(part);
     if (guide == Guide.TEMPLATE) {
       cautions.router(station, false, false);
@@ -154,8 +154,8 @@ public final class Cautions {
     return !part.cavities().isEmpty() || part.contour().kinds().contains(EdgeKind.ROUTED);
   }
 
-  private void tool(double diameter, Station station) {
-    if (station == Station.HAND_HELD && diameter > practice.mm("table-only-above") + 1e-6) {
+  private void tool(double diameter) {
+    if (diameter > practice.mm("table-only-above") + 1e-6) {
       tell("table-only", length(diameter));
     }
     OptionalInt ceiling = SpeedTable.ceiling(diameter);

@@ -76,7 +76,8 @@ class RouterTableTest {
         unasked.result().cautions().stream().noneMatch(s -> s.startsWith("Router in the hand")));
     everyArrowGoesAgainst(
         bench().worked(job("", "").replace("bit: 1/2in", "bit: 1in")).result().feed(), false, 1);
-    // Whoever insists is warned.
+    assertTrue(unasked.result().cautions().stream().anyMatch(s -> s.contains("router table only")));
+    // Whoever insists on the hand is warned too.
     WorkedPart inHand = bench().worked(job("hand", "").replace("bit: 1/2in", "bit: 1-1/4in"));
     everyArrowGoesAgainst(inHand.result().feed(), false, 1);
     assertTrue(inHand.result().cautions().stream().anyMatch(s -> s.contains("router table only")));
