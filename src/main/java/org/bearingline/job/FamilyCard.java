@@ -20,17 +20,17 @@ final class FamilyCard {
   private final Family family;
   private final Units units;
 
-  private FamilyCard(FamilyPlate plate) {
+  private FamilyCard(FamilyPlate plate, Family family) {
     this.plate = plate;
-    this.family = plate.family();
+    this.family = family;
     this.units = plate.units();
   }
 
   /**
    * @param members the parts it serves, in the family's order
    */
-  static Card of(FamilyPlate plate, List<WorkedPart> members, Paper paper) {
-    return new FamilyCard(plate).card(members, paper);
+  static Card of(FamilyPlate plate, Family family, List<WorkedPart> members, Paper paper) {
+    return new FamilyCard(plate, family).card(members, paper);
   }
 
   private Card card(List<WorkedPart> members, Paper paper) {
@@ -42,7 +42,8 @@ final class FamilyCard {
         Card.Section.of(
             "Laying the parts to it",
             family.members().stream().map(FamilyMember::sentence).toList()));
-    sections.add(Card.Section.of("Bits", members.stream().map(this::bit).toList()));
+    sections.add(
+        Card.Section.of("Bits", members.stream().map(one -> ShortCard.bit(one, units)).toList()));
     sections.add(new Card.Section("Where its lines stand", List.of(fromLeft()), rows()));
     return new Card(
         plate.name(),
@@ -54,14 +55,6 @@ final class FamilyCard {
             "Each part's own card tells its passes, feed and grain. Hold down template and work"
                 + " before each setting, and unplug or lock the router while they are moved."),
         paper);
-  }
-
-  private String bit(WorkedPart worked) {
-    return worked.order().name()
-        + ": "
-        + Words.tool(
-            worked.result().settings().cutter(), worked.result().settings().follower(), units)
-        + ".";
   }
 
   /** What is said of all before the parts one by one. */

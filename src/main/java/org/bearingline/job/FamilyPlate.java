@@ -13,23 +13,32 @@ import org.bearingline.length.Length;
 import org.bearingline.length.Units;
 import org.bearingline.outline.Bounds;
 import org.bearingline.outline.Loop;
+import org.bearingline.outline.Outline;
 import org.bearingline.outline.Path;
 import org.bearingline.outline.Point;
 import org.bearingline.outline.Region;
 import org.bearingline.outline.offset.Morphology;
-import org.bearingline.routing.family.Family;
+import org.bearingline.routing.family.Registration;
 
 /**
  * The drawings of a template that serves several parts: its edge and the lines of each.
  *
  * @param name of its files
- * @param family whose template it is
+ * @param parts that it serves
+ * @param outline of the plate
+ * @param lines to which they are laid
  * @param units of its measures
  */
-record FamilyPlate(String name, Family family, Units units) {
+record FamilyPlate(
+    String name, List<String> parts, Outline outline, List<Registration> lines, Units units) {
+
+  FamilyPlate {
+    parts = List.copyOf(parts);
+    lines = List.copyOf(lines);
+  }
 
   String title() {
-    return name + ", template of " + JobFamilyWords.names(family);
+    return name + ", template of " + Words.list(parts);
   }
 
   Drawing fullSize() {
@@ -63,12 +72,12 @@ record FamilyPlate(String name, Family family, Units units) {
       edge.add(new Item.Stroke(Path.of(loop)));
       placer.avoid(Path.of(loop));
     }
-    PlateMarks marks = RegistrationMarks.of(family.registration());
+    PlateMarks marks = RegistrationMarks.of(lines);
     for (Item mark : marks.marks()) {
       placer.avoid(((Item.Stroke) mark).path());
     }
     List<Item> words = new ArrayList<>();
-    Bounds box = family.plate().bounds();
+    Bounds box = outline.bounds();
     Point low = new Point(box.minX(), box.minY());
     words.add(size(placer, low, new Point(box.maxX(), box.minY()), -2.5 * height, height));
     words.add(size(placer, low, new Point(box.minX(), box.maxY()), 2.5 * height, height));
@@ -85,7 +94,7 @@ record FamilyPlate(String name, Family family, Units units) {
   }
 
   private List<Loop> edge(double wider) {
-    Region plate = Region.of(family.plate());
+    Region plate = Region.of(outline);
     return wider == 0 ? plate.loops() : Morphology.dilate(plate, wider).region().loops();
   }
 

@@ -35,8 +35,15 @@ final class FamilyReports {
               family.registration().stream().map(FamilyReports::line).toList(),
               found.made() ? files.get(i) : List.of()));
     }
-    return new FamilyReport(
-        families, found.curves().stream().map(FamilyReports::curve).toList(), found.apart());
+    List<FamilyReport.Curve> curves = new ArrayList<>();
+    for (int i = 0; i < found.curves().size(); i++) {
+      curves.add(
+          curve(
+              JobFamilies.shortName(i),
+              found.curves().get(i),
+              found.shortMade() ? files.get(i) : List.of()));
+    }
+    return new FamilyReport(families, curves, found.apart());
   }
 
   private static FamilyReport.Member member(FamilyMember member) {
@@ -62,11 +69,14 @@ final class FamilyReports {
         line.to());
   }
 
-  private static FamilyReport.Curve curve(SharedCurve curve) {
+  private static FamilyReport.Curve curve(String name, SharedCurve curve, List<String> files) {
     return new FamilyReport.Curve(
+        name,
         curve.host(),
         curve.uses().stream().map(FamilyReports::place).toList(),
-        curve.plate().bounds());
+        curve.plate().bounds(),
+        curve.registration().stream().map(FamilyReports::line).toList(),
+        files);
   }
 
   private static FamilyReport.Place place(SharedCurve.Use use) {

@@ -79,6 +79,9 @@ record JobCuts(String name, CutList list, Optional<PackingResult> packing, List<
     for (int i = 0; found.made() && i < found.families().size(); i++) {
       plates.add(new SharedPlate(JobFamilies.name(i), found.families().get(i).plate().bounds()));
     }
+    for (int i = 0; found.shortMade() && i < found.curves().size(); i++) {
+      plates.add(new SharedPlate(JobFamilies.shortName(i), found.curves().get(i).plate().bounds()));
+    }
     return plates;
   }
 

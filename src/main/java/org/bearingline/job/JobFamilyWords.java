@@ -2,6 +2,7 @@ package org.bearingline.job;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import org.bearingline.length.Length;
 import org.bearingline.length.Units;
 import org.bearingline.outline.Bounds;
@@ -47,19 +48,49 @@ final class JobFamilyWords {
                       + size(family, units)
                       + ", makes them all in place of "
                       + family.members().size()
-                      + " plates."
+                      + " plates"
+                      + compared(found.saved(family), units)
+                      + "."
                   : ". One template, "
                       + size(family, units)
                       + ", would make them all in place of "
                       + family.members().size()
-                      + " plates, with lines for each; for it write “families: yes” at the top of"
-                      + " the job."));
+                      + " plates, with lines for each"
+                      + compared(found.saved(family), units)
+                      + "; for it write “families: yes” at the top of the job."));
     }
-    for (SharedCurve curve : found.curves()) {
-      sentences.add(curve.sentences().get(0));
+    for (int i = 0; i < found.curves().size(); i++) {
+      sentences.add(curve(found, i, units));
     }
     sentences.addAll(found.apart());
     return sentences;
+  }
+
+  private static String curve(JobFamilies found, int index, Units units) {
+    SharedCurve curve = found.curves().get(index);
+    String size = size(curve.plate().bounds(), units);
+    return curve.sentences().get(0)
+        + (found.shortMade()
+            ? " The short template "
+                + JobFamilies.shortName(index)
+                + ", "
+                + size
+                + ", makes it everywhere, one setting for each place."
+            : " A short template of "
+                + size
+                + " would make it everywhere, one setting for each place; for it write “families:"
+                + " short” at the top of the job.");
+  }
+
+  /** How much plate one template saves or takes beside those of the parts' own. */
+  private static String compared(double saved, Units units) {
+    String area =
+        units == Units.INCH
+            ? String.format(Locale.ROOT, "%.2f square feet", Math.abs(saved) / (304.8 * 304.8))
+            : String.format(Locale.ROOT, "%.3f m²", Math.abs(saved) / 1e6);
+    return saved >= 0
+        ? ", and saves " + area + " of plate"
+        : ", though it takes " + area + " more plate than they do together";
   }
 
   static String names(Family family) {
@@ -67,10 +98,17 @@ final class JobFamilyWords {
   }
 
   static String size(Family family, Units units) {
-    Bounds box = family.plate().bounds();
-    return Length.printAtLeast(box.width(), units)
-        + " × "
-        + Length.printAtLeast(box.height(), units);
+    return size(family.plate().bounds(), units);
+  }
+
+  /** As the cut list has it, up to the next sixteenth or millimetre. */
+  private static String size(Bounds box, Units units) {
+    return atLeast(box.width(), units) + " × " + atLeast(box.height(), units);
+  }
+
+  private static String atLeast(double mm, Units units) {
+    double step = units == Units.INCH ? 25.4 / 16 : 1;
+    return Length.print(Math.ceil(mm / step - 1e-6) * step, units);
   }
 
   /** On the card of a part that a shared template serves. */

@@ -149,7 +149,7 @@ record JobFile(
         throw item.field("name")
             .problem("job-card.pdf is the card of the whole job; give the part another name");
       }
-      if (entry.name().matches("family-[0-9]+")) {
+      if (entry.name().matches("(family|curve)-[0-9]+")) {
         throw item.field("name")
             .problem(
                 entry.name() + " names the files of a shared template; give the part another name");
@@ -182,19 +182,25 @@ record JobFile(
 
   /** Where one template for parts that share a curve is asked for. */
   Optional<YamlNode> sharedTemplates() {
-    return top.optional("families").filter(JobFile::isYes);
+    return top.optional("families").filter(node -> answer(node).equals("yes"));
   }
 
-  private static boolean isYes(YamlNode node) {
+  /** Where a short template is asked for each curve that stands in several parts. */
+  Optional<YamlNode> shortTemplates() {
+    return top.optional("families").filter(node -> answer(node).equals("short"));
+  }
+
+  private static String answer(YamlNode node) {
     return switch (node.text()) {
-      case "yes", "true" -> true;
-      case "no", "false" -> false;
+      case "yes", "true" -> "yes";
+      case "no", "false" -> "no";
+      case "short" -> "short";
       default ->
           throw node.problem(
               "“"
                   + node.text()
-                  + "” is no answer here; write yes for one template where parts share a curve, or"
-                  + " no");
+                  + "” is no answer here; write yes for one template where parts share a curve,"
+                  + " short for a short one of each single curve, or no");
     };
   }
 

@@ -228,7 +228,7 @@ public final class JobInHand {
 
   /** A part with its edge from a shared template, where the job makes one for it. */
   WorkedPart together(String part) {
-    if (job.sharedTemplates().isEmpty()) {
+    if (job.sharedTemplates().isEmpty() && job.shortTemplates().isEmpty()) {
       return worked(part).part;
     }
     if (together == null) {

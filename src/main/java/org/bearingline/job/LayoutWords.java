@@ -52,6 +52,9 @@ final class LayoutWords {
     if (worked.way() instanceof PlateWay.Half) {
       return List.of("  half a template, turned over on the centre line for the other half");
     }
+    if (worked.way() instanceof PlateWay.Short way) {
+      return List.of("  the curves of its edge come from " + Words.list(way.names()));
+    }
     return worked.way() instanceof PlateWay.Shared shared
         ? List.of("  its edge comes from " + shared.name())
         : List.of();

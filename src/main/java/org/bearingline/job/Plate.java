@@ -107,7 +107,7 @@ record Plate(
   }
 
   private boolean isShared() {
-    return worked.way() instanceof PlateWay.Shared && isForEdge();
+    return JobFamilies.isFromElsewhere(worked) && isForEdge();
   }
 
   private boolean isForEdge() {

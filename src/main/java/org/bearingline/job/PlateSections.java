@@ -37,6 +37,9 @@ final class PlateSections {
     if (worked.way() instanceof PlateWay.Shared shared) {
       sections.add(Card.Section.of("Shared template", JobFamilyWords.onCard(shared)));
     }
+    if (worked.way() instanceof PlateWay.Short way) {
+      sections.add(Card.Section.of("Short template", ShortCard.onCard(way)));
+    }
     return sections;
   }
 

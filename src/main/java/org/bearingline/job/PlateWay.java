@@ -1,5 +1,6 @@
 package org.bearingline.job;
 
+import java.util.List;
 import org.bearingline.routing.family.Family;
 import org.bearingline.routing.family.FamilyMember;
 import org.bearingline.routing.family.HalfTemplate;
@@ -31,4 +32,17 @@ sealed interface PlateWay {
    * @param member how this part lies on it
    */
   record Shared(String name, Family family, FamilyMember member) implements PlateWay {}
+
+  /**
+   * Short templates, each with one curve of the edge.
+   *
+   * @param names of their files
+   * @param sentences where they are laid on this part
+   */
+  record Short(List<String> names, List<String> sentences) implements PlateWay {
+    public Short {
+      names = List.copyOf(names);
+      sentences = List.copyOf(sentences);
+    }
+  }
 }

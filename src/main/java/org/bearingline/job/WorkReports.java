@@ -76,6 +76,15 @@ final class WorkReports {
               List.of(half.axisFrom(), half.axisTo()),
               OptionalDouble.of(half.pastCentre())));
     }
+    if (worked.way() instanceof PlateWay.Short way) {
+      return Optional.of(
+          new Work.Plate(
+              "short",
+              String.join(" ", way.names()),
+              Optional.empty(),
+              List.of(),
+              OptionalDouble.empty()));
+    }
     return worked.way() instanceof PlateWay.Shared shared
         ? Optional.of(
             new Work.Plate(

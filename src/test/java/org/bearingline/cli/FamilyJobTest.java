@@ -194,4 +194,87 @@ class FamilyJobTest {
     assertEquals(1, run.err().strip().lines().count(), run.err());
     assertFalse(isThere("report.json"));
   }
+
+  /**
+   * Every point of both rails' lower edges between the stops of a place, laid as report.json says,
+   * lies on the short plate's edge as ezdxf reads it.
+   */
+  @Test
+  void aShortTemplateMakesTheLiftAtEveryPlace() throws IOException {
+    CommandRun run = layout(JOB.replace("families: yes", "families: short"));
+    assertEquals(0, run.status(), run.err());
+    String script =
+        """
+        import sys, json, ezdxf, ezdxf.path, math
+        out = sys.argv[1]
+        def lines(name, layer):
+            doc = ezdxf.readfile(f'{out}/{name}.dxf')
+            return [[(p.x, p.y) for p in ezdxf.path.make_path(e).flattening(0.0005)]
+                    for e in doc.modelspace().query(f'*[layer=="{layer}"]')]
+        report = json.load(open(f'{out}/report.json'))
+        curve, = report['sharedCurves']
+        plate = lines('curve-1', 'TEMPLATE')[0]
+        edges = list(zip(plate, plate[1:]))
+        def off(p):
+            best = 1e9
+            for (ax, ay), (bx, by) in edges:
+                dx, dy = bx - ax, by - ay
+                n = dx * dx + dy * dy
+                t = 0 if n == 0 else max(0, min(1, ((p[0]-ax)*dx + (p[1]-ay)*dy) / n))
+                best = min(best, math.hypot(p[0]-ax-t*dx, p[1]-ay-t*dy))
+            return best
+        begins, = [l['from'][0] for l in curve['lines'] if l['label'] == 'curve begins']
+        ends, = [l['from'][0] for l in curve['lines'] if l['label'] == 'curve ends']
+        count, worst = 0, 0
+        for place in curve['places']:
+            part = lines(place['part'], 'PART')[0]
+            width = max(x for x, y in part)
+            back = max(y for x, y in part)
+            laid = part if place['lay'] == 'as drawn' else [(width - x, y) for x, y in part]
+            start = place['fromEnd']
+            # The curve begins fromEnd from the left end and fromBack below the back.
+            top = [l for l in curve['lines'] if l['label'] == 'curve begins'][0]
+            y0 = min(top['from'][1], top['to'][1])
+            for x, y in laid:
+                if start - 0.001 <= x <= start + ends - begins + 0.001 and y < back / 2:
+                    worst = max(worst, off((x - start + begins, y - (back - place['fromBack']) + y0)))
+                    count += 1
+        print(len(curve['places']), count, worst)
+        """;
+    String[] said =
+        ExternalProgram.pythonWith("ezdxf")
+            .run("-c", script, folder.resolve("out"))
+            .strip()
+            .split("\\s+");
+    assertEquals("4", said[0]);
+    assertTrue(Integer.parseInt(said[1]) > 40, said[1]);
+    // Families.TOLERANCE and the flattening of 0.0005 mm.
+    assertEquals(0, Double.parseDouble(said[2]), 0.026);
+    assertTrue(run.out().contains("come from curve-1"), run.out());
+    assertTrue(isThere("curve-1-sheets.pdf") && isThere("curve-1-card.pdf"));
+    assertFalse(isThere("short-rail-sheets.pdf"));
+    String words =
+        ExternalProgram.named("pdftotext").run("-layout", folder.resolve("out/job-card.pdf"), "-");
+    assertTrue(words.contains("curve-1") && !words.contains("rail, template"), words);
+  }
+
+  /**
+   * 1080 mm and 80 of margins by 76.2 and its margins, in place of two: by the report's own boxes.
+   */
+  @Test
+  void whatASharedTemplateSavesIsTold() throws IOException {
+    CommandRun run = layout(JOB);
+    assertTrue(
+        run.out().matches("(?s).*makes them all in place of 2 plates, and saves [0-9.]+ square.*"),
+        run.out());
+    // A deep short rail makes the long plate deeper for all its length.
+    CommandRun deep =
+        layout(
+            JOB.replace(
+                "measures: {length: 18in, end: 3in, " + LIFT + "}",
+                "measures: {length: 18in, end: 3in, "
+                    + LIFT.replace("width: 3in", "width: 12in")
+                    + "}"));
+    assertTrue(deep.out().contains("though it takes"), deep.out());
+  }
 }

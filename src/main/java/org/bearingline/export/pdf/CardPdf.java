@@ -13,8 +13,8 @@ import org.bearingline.outline.Point;
 import org.bearingline.outline.Similarity;
 
 /**
- * Writes the card for the shop wall: title, picture, what to know in two columns at 11 points, and
- * the cautions in a frame of their own. What does not fit goes to further pages, never smaller.
+ * Writes the card for the shop wall: title, picture, what to know in two columns, and the cautions
+ * in a frame of their own. The words are as large as the fewest pages allow, 11 points to 9.5.
  */
 public final class CardPdf {
 
@@ -53,12 +53,14 @@ public final class CardPdf {
   private final double width;
   private final double height;
   private final double column;
+  private final CardText.Size size;
 
-  private CardPdf(Card card, Units units, PdfFile file) {
+  private CardPdf(Card card, Plot plot, PdfFile file, CardText.Size size) {
     Paper paper = card.paper().office();
     this.card = card;
-    this.plot = Plot.of(card.picture(), units, Typeface.REGULAR::width);
+    this.plot = plot;
     this.file = file;
+    this.size = size;
     this.width = paper.width();
     this.height = paper.height().orElseThrow();
     this.column = (width - 2 * MARGIN - GUTTER) / 2;
@@ -67,7 +69,18 @@ public final class CardPdf {
   /** The file's bytes; {@code units} are those of the dimensions' words. */
   public static byte[] write(Card card, Units units) {
     try (PdfFile file = new PdfFile(card.title())) {
-      new CardPdf(card, units, file).write();
+      Plot plot = Plot.of(card.picture(), units, Typeface.REGULAR::width);
+      Layout best = null;
+      for (CardText.Size size : CardText.Size.ALL) {
+        Layout layout = new CardPdf(card, plot, file, size).layout();
+        if (best == null || layout.pages() < best.pages()) {
+          best = layout;
+        }
+        if (best.pages() == 1) {
+          break;
+        }
+      }
+      best.write();
       return file.bytes();
     }
   }
@@ -82,8 +95,29 @@ public final class CardPdf {
     return LETTERING / Drawing.TEXT_HEIGHT / Math.min(LARGEST_SCALE, scale);
   }
 
-  private void write() {
-    CardText text = new CardText(file.fonts(), column);
+  /** What stands where, before anything is drawn. */
+  private record Layout(
+      CardPdf on,
+      List<CardPiece> head,
+      List<CardPiece> across,
+      List<CardPiece> cautions,
+      double framed,
+      double top,
+      double tall,
+      List<List<CardPiece>> first,
+      List<List<List<CardPiece>>> further) {
+
+    int pages() {
+      return 1 + further.size();
+    }
+
+    void write() {
+      on.write(this);
+    }
+  }
+
+  private Layout layout() {
+    CardText text = text(column);
     List<CardPiece> pieces = new ArrayList<>();
     card.sections().forEach(section -> pieces.addAll(text.section(section)));
     List<CardPiece> cautions = cautions();
@@ -110,21 +144,29 @@ public final class CardPdf {
       // What the columns leave over is the picture's.
       tall = Math.min(tall + most - CardColumns.tallest(poured), tallest());
     }
-    double columnTop = top - tall - 3 - wide;
-    int pages = 1 + (single ? 0 : further(poured.get(2)).size());
+    List<List<List<CardPiece>>> further = single ? List.of() : further(poured.get(2));
+    return new Layout(this, head, across, cautions, framed, top, tall, poured, further);
+  }
+
+  private CardText text(double wide) {
+    return new CardText(file.fonts(), wide, size);
+  }
+
+  private void write(Layout layout) {
+    double top = layout.top();
+    double tall = layout.tall();
+    double columnTop = top - tall - 3 - CardColumns.height(layout.across());
     try (Canvas canvas = new Canvas(file, width, height, 1, 1)) {
-      draw(canvas, head, MARGIN, height - MARGIN);
+      draw(canvas, layout.head(), MARGIN, height - MARGIN);
       picture(canvas, new Bounds(MARGIN, top - tall, width - MARGIN, top));
-      draw(canvas, across, MARGIN, top - tall - 3);
-      columns(canvas, poured, columnTop);
-      if (!cautions.isEmpty()) {
-        frame(canvas, cautions, framed - 3);
+      draw(canvas, layout.across(), MARGIN, top - tall - 3);
+      columns(canvas, layout.first(), columnTop);
+      if (!layout.cautions().isEmpty()) {
+        frame(canvas, layout.cautions(), layout.framed() - 3);
       }
-      pageNumber(canvas, 1, pages);
+      pageNumber(canvas, 1, layout.pages());
     }
-    if (!single) {
-      writeFurther(further(poured.get(2)), pages);
-    }
+    writeFurther(layout.further(), layout.pages());
   }
 
   private List<CardPiece> head() {
@@ -134,12 +176,12 @@ public final class CardPdf {
         new TextFlow(file.fonts(), Typeface.SEMIBOLD, TITLE).lines(card.title(), wide)) {
       head.add(CardPiece.line(TITLE * 1.2, 0, line, Typeface.SEMIBOLD, TITLE));
     }
-    head.addAll(new CardText(file.fonts(), wide).paragraph(card.subtitle(), CardText.HEADING));
+    head.addAll(text(wide).paragraph(card.subtitle(), size.heading()));
     return head;
   }
 
   private List<CardPiece> across() {
-    CardText text = new CardText(file.fonts(), width - 2 * MARGIN);
+    CardText text = text(width - 2 * MARGIN);
     return card.across().map(text::section).orElse(List.of());
   }
 
@@ -148,7 +190,7 @@ public final class CardPdf {
     if (card.cautions().isEmpty()) {
       return pieces;
     }
-    CardText text = new CardText(file.fonts(), width - 2 * MARGIN - 2 * PAD);
+    CardText text = text(width - 2 * MARGIN - 2 * PAD);
     pieces.addAll(text.section(Card.Section.of("Take care", card.cautions())));
     while (pieces.get(pieces.size() - 1).isGap()) {
       pieces.remove(pieces.size() - 1);
@@ -247,10 +289,10 @@ public final class CardPdf {
     if (pages > 1) {
       canvas.brush(BLACK);
       String words = card.title() + ", page " + page + " of " + pages;
-      double wide = file.fonts().width(Typeface.REGULAR, CardText.BODY, words);
+      double wide = file.fonts().width(Typeface.REGULAR, size.body(), words);
       double squeeze = Math.min(1, (width - 2 * MARGIN) / wide);
       Point at = new Point(width - MARGIN, MARGIN - 6);
-      canvas.text(Typeface.REGULAR, CardText.BODY, at, 0, 1, squeeze, words);
+      canvas.text(Typeface.REGULAR, size.body(), at, 0, 1, squeeze, words);
     }
   }
 }

@@ -9,38 +9,65 @@ final class CardText {
 
   private static final double POINT = 25.4 / 72;
 
-  /** Legible at arm's length, mm of the em: 11 points. */
-  static final double BODY = 11 * POINT;
-
-  static final double HEADING = 13 * POINT;
-  static final double LINE = 1.3;
   private static final double GAP_BETWEEN_CELLS = 3;
   private static final double GAP_AFTER_SECTION = 3;
   private static final double GAP_AFTER_LINE = 0.8;
 
+  /**
+   * How large and how close the words stand. All are legible at arm's length; the smaller ones are
+   * for cards that would run over to another page for a few lines.
+   *
+   * @param body of the words, mm of the em
+   * @param line from one base line to the next, in ems
+   */
+  record Size(double body, double line) {
+
+    /** From the most comfortable on: 11 points down to 9.5. */
+    static final List<Size> ALL =
+        List.of(
+            new Size(11 * POINT, 1.3),
+            new Size(10.5 * POINT, 1.26),
+            new Size(10 * POINT, 1.24),
+            new Size(9.5 * POINT, 1.22));
+
+    double heading() {
+      return body * 13 / 11;
+    }
+
+    /** mm of a gap that is {@code usual} at the most comfortable size. */
+    double gap(double usual) {
+      return usual * body / (11 * POINT);
+    }
+  }
+
   private final Fonts fonts;
   private final double width;
+  private final Size size;
 
-  CardText(Fonts fonts, double width) {
+  CardText(Fonts fonts, double width, Size size) {
     this.fonts = fonts;
     this.width = width;
+    this.size = size;
   }
 
   /** A section's heading, paragraphs and table. */
   List<CardPiece> section(Card.Section section) {
     List<CardPiece> pieces = new ArrayList<>();
-    for (String line : flow(Typeface.SEMIBOLD, HEADING).lines(section.heading(), width)) {
-      pieces.add(CardPiece.line(HEADING * LINE + 0.6, 0, line, Typeface.SEMIBOLD, HEADING).kept());
+    for (String line : flow(Typeface.SEMIBOLD, size.heading()).lines(section.heading(), width)) {
+      pieces.add(
+          CardPiece.line(
+                  size.heading() * size.line() + 0.6, 0, line, Typeface.SEMIBOLD, size.heading())
+              .kept());
     }
     for (String paragraph : section.lines()) {
-      pieces.addAll(paragraph(paragraph, BODY));
-      pieces.add(CardPiece.gap(GAP_AFTER_LINE));
+      pieces.addAll(paragraph(paragraph, size.body()));
+      pieces.add(CardPiece.gap(size.gap(GAP_AFTER_LINE)));
     }
     if (!section.rows().isEmpty()) {
       keepLastLine(pieces);
       pieces.addAll(table(section.rows()));
     }
-    pieces.add(CardPiece.gap(GAP_AFTER_SECTION));
+    pieces.add(CardPiece.gap(size.gap(GAP_AFTER_SECTION)));
     return pieces;
   }
 
@@ -57,10 +84,10 @@ final class CardText {
   }
 
   /** A paragraph in the given size; its first two lines stay together. */
-  List<CardPiece> paragraph(String text, double size) {
+  List<CardPiece> paragraph(String text, double em) {
     List<CardPiece> pieces = new ArrayList<>();
-    for (String line : flow(Typeface.REGULAR, size).lines(text, width)) {
-      pieces.add(CardPiece.line(size * LINE, 0, line, Typeface.REGULAR, size));
+    for (String line : flow(Typeface.REGULAR, em).lines(text, width)) {
+      pieces.add(CardPiece.line(em * size.line(), 0, line, Typeface.REGULAR, em));
     }
     if (pieces.size() > 1) {
       pieces.set(0, pieces.get(0).kept());
@@ -68,8 +95,8 @@ final class CardText {
     return pieces;
   }
 
-  private TextFlow flow(Typeface face, double size) {
-    return new TextFlow(fonts, face, size);
+  private TextFlow flow(Typeface face, double em) {
+    return new TextFlow(fonts, face, em);
   }
 
   private List<CardPiece> table(List<List<String>> rows) {
@@ -95,7 +122,7 @@ final class CardText {
     double[] widths = new double[columns];
     for (int i = 0; i < rows.size(); i++) {
       for (int j = 0; j < rows.get(i).size(); j++) {
-        double wide = flow(face(i == 0), BODY).width(rows.get(i).get(j));
+        double wide = flow(face(i == 0), size.body()).width(rows.get(i).get(j));
         widths[j] = Math.max(widths[j], wide + 0.01);
       }
     }
@@ -130,7 +157,7 @@ final class CardText {
     List<List<String>> wrapped = new ArrayList<>();
     int lines = 1;
     for (int j = 0; j < cells.size(); j++) {
-      List<String> cell = flow(face(head), BODY).lines(cells.get(j), widths[j]);
+      List<String> cell = flow(face(head), size.body()).lines(cells.get(j), widths[j]);
       wrapped.add(cell);
       lines = Math.max(lines, cell.size());
     }
@@ -140,12 +167,12 @@ final class CardText {
       double x = 0;
       for (int j = 0; j < cells.size(); j++) {
         if (line < wrapped.get(j).size()) {
-          texts.add(new CardPiece.Cell(x, wrapped.get(j).get(line), face(head), BODY));
+          texts.add(new CardPiece.Cell(x, wrapped.get(j).get(line), face(head), size.body()));
         }
         x += widths[j] + GAP_BETWEEN_CELLS;
       }
       boolean last = line == lines - 1;
-      double height = BODY * LINE + (last && head ? 0.8 : 0);
+      double height = size.body() * size.line() + (last && head ? 0.8 : 0);
       double rule = last && head ? x - GAP_BETWEEN_CELLS : 0;
       pieces.add(new CardPiece(height, texts, rule, head || !last, List.of()));
     }

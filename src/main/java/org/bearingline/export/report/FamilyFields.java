@@ -65,9 +65,12 @@ final class FamilyFields {
 
   private void curve(FamilyReport.Curve curve) throws IOException {
     fields
+        .text("name", curve.name())
         .text("host", curve.host())
         .list("places", curve.places(), one -> fields.object(one, this::place))
-        .object("template", Optional.of(curve.plate()), this::size);
+        .object("template", Optional.of(curve.plate()), this::size)
+        .list("lines", curve.lines(), one -> fields.object(one, this::line))
+        .list("files", curve.files(), json::writeString);
   }
 
   private void place(FamilyReport.Place place) throws IOException {

@@ -80,11 +80,22 @@ public record FamilyReport(List<Family> families, List<Curve> curves, List<Strin
   /**
    * A curve with all its places.
    *
-   * @param plate box round a short template that would make it
+   * @param name of the short template's files
+   * @param plate box round it
+   * @param lines what stands where on it, in the host's coordinates
+   * @param files written for it; none where it is not asked for
    */
-  public record Curve(String host, List<Place> places, Bounds plate) {
+  public record Curve(
+      String name,
+      String host,
+      List<Place> places,
+      Bounds plate,
+      List<Line> lines,
+      List<String> files) {
 
     public Curve {
+      lines = List.copyOf(lines);
+      files = List.copyOf(files);
       places = List.copyOf(places);
     }
   }

@@ -67,6 +67,17 @@ public final class SharedCurves {
     return found;
   }
 
+  /** Whether every curve of a part's edge is one of these. */
+  public static boolean makeAll(RoutingResult part, List<SharedCurve> curves) {
+    long places =
+        curves.stream()
+            .flatMap(curve -> curve.uses().stream())
+            .filter(use -> use.part().equals(part.part().name()))
+            .count();
+    return places > 0
+        && Families.course(part).filter(course -> course.size() == places).isPresent();
+  }
+
   /** Whether the parts are two or more and not all of one family. */
   private static boolean isNews(List<PlaceOfCurve> uses, List<Family> families) {
     List<String> names = uses.stream().map(place -> place.use().part()).distinct().toList();

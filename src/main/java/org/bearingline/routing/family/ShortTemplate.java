@@ -90,8 +90,7 @@ final class ShortTemplate {
             + String.join(", ", byPart.keySet())
             + ", "
             + uses.size()
-            + " times in all: a short template with this curve alone makes it everywhere, one"
-            + " setting for each place.");
+            + " times in all.");
     byPart.forEach((name, places) -> sentences.add(name + ": " + places(places)));
     sentences.add(
         "Rout from stop line to stop line and lift the router clear there; join the places along"

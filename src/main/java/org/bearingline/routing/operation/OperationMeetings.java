@@ -157,11 +157,11 @@ public final class OperationMeetings {
   }
 
   private String place(Point at) {
-    return " near "
-        + Length.printRough(at.x(), units)
-        + " from the left, "
-        + Length.printRough(at.y(), units)
-        + " up";
+    return " near " + about(at.x()) + " from the left, " + about(at.y()) + " up";
+  }
+
+  private String about(double mm) {
+    return Length.printRough(mm, units).replace("≈ ", "");
   }
 
   private static String asked() {

@@ -204,4 +204,30 @@ class CardPdfTest {
   private static double number(Matcher matcher, int group) {
     return Double.parseDouble(matcher.group(group));
   }
+
+  /**
+   * Words stand as large as the fewest pages allow, and never under 9.5 points. Open Sans is 1.362
+   * em from its highest to its lowest, which is what poppler tells of a word's box.
+   */
+  @Test
+  void aFewLinesTooManyMakeTheWordsSmallerAndNoFurtherPage() throws IOException {
+    double before = Double.POSITIVE_INFINITY;
+    boolean shrank = false;
+    for (int tables = 1; tables < 16; tables++) {
+      Path file = written(card("A4", tables));
+      String info = ExternalProgram.named("pdfinfo").run(file);
+      String xml = ExternalProgram.named("pdftotext").run("-bbox", file, "-");
+      Matcher word =
+          Pattern.compile("yMin=\"([0-9.]+)\"[^>]*yMax=\"([0-9.]+)\">length0<").matcher(xml);
+      assertTrue(word.find(), xml);
+      double size = (Double.parseDouble(word.group(2)) - Double.parseDouble(word.group(1))) / 1.362;
+      assertTrue(size > 9.45 && size < 11.05, tables + ": " + size);
+      if (info.matches("(?s).*Pages: +1\n.*")) {
+        assertTrue(size <= before + 0.01, "no larger for more words");
+        shrank |= size < 10.95;
+        before = size;
+      }
+    }
+    assertTrue(shrank, "some card is one page by smaller words");
+  }
 }
