@@ -24,6 +24,9 @@ final class ChainFit {
   /** A finer cut with as many pieces is better where it lowers the spread to this share. */
   private static final double BETTER = 0.7;
 
+  /** Share of the tolerance below which a spread is none. */
+  private static final double EXACT = 1e-4;
+
   /** Share of its neighbours' length below which a stretch is tried to be left out. */
   private static final double CRUMB = 0.35;
 
@@ -294,8 +297,11 @@ final class ChainFit {
   private Window best(int at, int end, Window.State start, Window.State seam, boolean ring) {
     Window best = null;
     for (double share : SHARES) {
+      if (best != null && (isFull(best) || best.spread() < EXACT * tolerance)) {
+        break;
+      }
       List<Stretch> row = row(at, end, share * tolerance, ring);
-      if (best != null && (row.size() > best.stretches.size() || isFull(best))) {
+      if (best != null && row.size() > best.stretches.size()) {
         break;
       }
       Window window = new Window(course, fit, tolerance, row);

@@ -48,6 +48,8 @@ public record CleanedOutline(
         Place.file(drawn.file()),
         faults.get(0).sentence(drawn)
             + more
-            + "; correct the drawing there, or let --gap join what belongs together");
+            + "; "
+            + Waver.among(report.notes())
+                .orElse("correct the drawing there, or let --gap join what belongs together"));
   }
 }

@@ -28,6 +28,9 @@ final class FigureNesting {
   /** mm within which faults are told once. */
   private static final double ONE_PLACE = 1e-3;
 
+  /** Faults of which each is looked at closely; of more, nobody reads them. */
+  private static final int MOST_TOLD = 100;
+
   private final List<Figure> figures;
   private final double tolerance;
   private final List<Fault> faults = new ArrayList<>();
@@ -106,7 +109,7 @@ final class FigureNesting {
     boolean sound = true;
     for (Loop loop : loops) {
       for (Point at : places(OutlineCheck.crossings(List.of(loop)))) {
-        boolean crosses = Passing.crosses(loop, at);
+        boolean crosses = faults.size() >= MOST_TOLD || Passing.crosses(loop, at);
         Fault.Kind kind = crosses ? Fault.Kind.CROSSING : Fault.Kind.TOUCHING;
         faults.add(new Fault(kind, at, source));
         sound = false;

@@ -2,7 +2,6 @@ package org.bearingline.outside.clean;
 
 import java.util.Arrays;
 import java.util.List;
-import org.bearingline.outline.Line;
 import org.bearingline.outline.Point;
 import org.bearingline.outline.Primitive;
 
@@ -113,8 +112,9 @@ final class Moves {
   private double around(int sample, Point p) {
     int n = course.size - 1;
     double least = sample < 0 ? 0 : Double.POSITIVE_INFINITY;
-    for (int k = -ROUND; k <= ROUND && least > largest; k++) {
+    for (int k = 0; k <= ROUND && least > largest; k++) {
       least = Math.min(least, off(Math.floorMod(sample + k, n), p));
+      least = Math.min(least, off(Math.floorMod(sample - k, n), p));
     }
     return least;
   }
@@ -123,8 +123,13 @@ final class Moves {
     if (course.drawn[step] != null) {
       return course.drawn[step].distanceTo(p);
     }
-    Point a = course.at(step);
-    Point b = course.at(step + 1);
-    return a.equals(b) ? a.distanceTo(p) : new Line(a, b).distanceTo(p);
+    double dx = course.x[step + 1] - course.x[step];
+    double dy = course.y[step + 1] - course.y[step];
+    double ex = p.x() - course.x[step];
+    double ey = p.y() - course.y[step];
+    double square = dx * dx + dy * dy;
+    double share = square > 0 ? (ex * dx + ey * dy) / square : 0;
+    share = Math.max(0, Math.min(1, share));
+    return Math.hypot(ex - share * dx, ey - share * dy);
   }
 }

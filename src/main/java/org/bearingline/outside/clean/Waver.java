@@ -32,6 +32,8 @@ final class Waver {
   /** Tolerances a maker would write. */
   private static final double[] STEPS = {1, 1.5, 2, 3, 5, 7};
 
+  private static final String WAVERS = "the drawing wavers";
+
   private Waver() {}
 
   /** A sentence with a suggestion, where the drawing wavers. */
@@ -72,11 +74,15 @@ final class Waver {
     return Optional.empty();
   }
 
+  /** The sentence among others. */
+  static Optional<String> among(List<String> notes) {
+    return notes.stream().filter(note -> note.startsWith(WAVERS)).findFirst();
+  }
+
   private static String sentence(double waver, double asked, int fewer, int pieces) {
     return String.format(
         Locale.ROOT,
-        "the drawing wavers by about %.2g mm; --tolerance %smm would make %d lines and arcs of its"
-            + " %d",
+        WAVERS + " by about %.2g mm; --tolerance %smm would make %d lines and arcs of its" + " %d",
         waver,
         BigDecimal.valueOf(asked).stripTrailingZeros().toPlainString(),
         fewer,

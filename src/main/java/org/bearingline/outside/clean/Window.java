@@ -68,6 +68,12 @@ final class Window {
     if (guess == null) {
       return false;
     }
+    if (isChord() && start == null && target == null) {
+      chain = guess;
+      samples = new int[] {from, to};
+      bound[1] = 1;
+      return true;
+    }
     TangentChain freer = guess.copy();
     return solve(guess, start, target, ring)
         || free(freer, ring) && solve(freer, start, target, ring);
@@ -121,6 +127,11 @@ final class Window {
       chain = null;
     }
     return good;
+  }
+
+  // One chord: as it is.
+  private boolean isChord() {
+    return to == from + 1 && course.step[from] == Course.Step.CHORD && !course.bent[from];
   }
 
   private int stride(Stretch s) {
