@@ -7,6 +7,7 @@ import org.bearingline.part.Cavity;
 import org.bearingline.part.EdgeKind;
 import org.bearingline.part.Part;
 import org.bearingline.routing.Station;
+import org.bearingline.routing.operation.Face;
 import org.bearingline.routing.operation.Target;
 
 /** Which way to feed, in a sentence. */
@@ -39,10 +40,13 @@ final class FeedWords {
   /**
    * What the arrows of a picture mean, in few words.
    *
-   * @param fromB whether all of them are for face B up
+   * @param up the faces that lie up for them
    */
-  static String legend(Set<Station> stations, boolean fromB) {
-    String face = fromB ? ", face B up" : "";
+  static String legend(Set<Station> stations, Set<Face> up) {
+    String face =
+        !up.contains(Face.B)
+            ? ""
+            : up.contains(Face.A) ? ", of face B seen through the wood" : ", face B up";
     if (stations.equals(Set.of(Station.TABLE))) {
       return "way of the bit at the table" + face + ": push the work against it";
     }

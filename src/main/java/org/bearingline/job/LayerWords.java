@@ -41,7 +41,7 @@ final class LayerWords {
           List.of(
               FeedWords.of(result.part(), result.settings().station())
                   + " ("
-                  + FeedWords.legend(plate.stations(), plate.isFedFromB())
+                  + FeedWords.legend(plate.stations(), plate.facesFed())
                   + ")");
       case "marks" -> marks();
       default -> List.of();

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Supplier;
+import java.util.stream.Collectors;
 import org.bearingline.drawing.Drawing;
 import org.bearingline.drawing.Item;
 import org.bearingline.drawing.Layer;
@@ -137,26 +138,25 @@ record Plate(
     return stations.isEmpty() ? EnumSet.of(result.settings().station()) : stations;
   }
 
-  /** Whether face B lies up for everything that its arrows show. */
-  boolean isFedFromB() {
+  /** The faces that lie up for what its arrows show. */
+  Set<Face> facesFed() {
     FaceOrder faces = new FaceOrder(worked.grain());
-    List<Face> first =
-        worked
-            .whole()
-            .map(
-                whole ->
-                    whole.from(template.map(Template::number).orElse(0)).stream()
-                        .map(one -> faces.of(one.operation()).get(0))
-                        .toList())
-            .orElseGet(
-                () ->
-                    serves().stream()
-                        .flatMap(
-                            edge ->
-                                worked.grain().stream()
-                                    .flatMap(grain -> grain.faces(edge).stream().limit(1)))
-                        .toList());
-    return !first.isEmpty() && first.stream().allMatch(face -> face == Face.B);
+    return worked
+        .whole()
+        .map(
+            whole ->
+                whole.from(template.map(Template::number).orElse(0)).stream()
+                    .filter(one -> one.operation().tooling().isPresent())
+                    .map(one -> faces.of(one.operation()).get(0))
+                    .collect(Collectors.toSet()))
+        .orElseGet(
+            () ->
+                serves().stream()
+                    .flatMap(
+                        edge ->
+                            worked.grain().stream()
+                                .flatMap(grain -> grain.faces(edge).stream().limit(1)))
+                    .collect(Collectors.toSet()));
   }
 
   /** The part's name, a number from the second plate on, and the ending. */
@@ -258,7 +258,7 @@ record Plate(
         screen(units, enlargement),
         new PictureLegend.Meant(
             worked.grain().map(grain -> grain.classes(serves())).orElse(Set.of()),
-            FeedWords.legend(stations(), isFedFromB()),
+            FeedWords.legend(stations(), facesFed()),
             hasZone(true),
             hasZone(false)));
   }

