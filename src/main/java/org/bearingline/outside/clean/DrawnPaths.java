@@ -27,8 +27,10 @@ public final class DrawnPaths {
       for (Stroke stroke : figure.strokes()) {
         List<Primitive> pieces = new ArrayList<>();
         stroke.pieces().forEach(piece -> add(piece, pieces, paths));
-        if (stroke.closed() && !pieces.isEmpty()) {
-          to(pieces, pieces.get(0).start(), pieces.get(0).start());
+        if (stroke.closed()) {
+          // Of the stroke, not of the run at hand: where ends miss each other there are several.
+          Point start = stroke.pieces().get(0).start();
+          to(pieces, start, start);
         }
         flush(pieces, paths);
       }
