@@ -59,9 +59,9 @@ final class GroovedRuns {
     Contour contour = cavity.isPresent() ? cavity.get().contour() : part.contour();
     List<Run> runs = runs(contour, cavity);
     if (extent.side().isPresent() && runs.stream().noneMatch(r -> r.side().equals(extent.side()))) {
-      Optional<Run> jointed = jointed(contour, extent.side().get(), cavity);
-      if (jointed.isPresent()) {
-        return List.of(jointed.get());
+      Optional<Run> straight = straight(contour, extent.side().get(), cavity);
+      if (straight.isPresent()) {
+        return List.of(straight.get());
       }
     }
     if (runs.isEmpty()) {
@@ -78,27 +78,37 @@ final class GroovedRuns {
     if (chosen.isEmpty()) {
       throw new Problem(
           Place.field(extent.edge()),
-          "nothing is routed along the " + side.word() + " side; routed: " + words(runs));
+          "the "
+              + side.word()
+              + " side has no straight edge and no routed stretch of its own; a groove can go along: "
+              + words(runs));
     }
     return chosen;
   }
 
   /**
-   * The straight sawn edge of a side: jointed true, it carries a bearing as well as a routed one.
+   * The longest straight edge of a side, where that side is no routed stretch of its own: jointed
+   * or routed true, it carries a bearing.
    */
-  private static Optional<Run> jointed(Contour contour, BoardSide side, Optional<Cavity> cavity) {
+  private static Optional<Run> straight(Contour contour, BoardSide side, Optional<Cavity> cavity) {
     int n = contour.loop().size();
+    int longest = -1;
     for (int i = 0; i < n; i++) {
       Primitive piece = contour.loop().primitives().get(i);
-      boolean straight = contour.kinds().get(i) == EdgeKind.SAWN && piece.curvature() == 0;
-      if (!straight || piece.tangentAt(0).left().dot(side.outward()) > -SQUARE) {
-        continue;
+      boolean facesSide =
+          piece.curvature() == 0 && piece.tangentAt(0).left().dot(side.outward()) <= -SQUARE;
+      if (facesSide
+          && (longest < 0 || piece.length() > contour.loop().primitives().get(longest).length())) {
+        longest = i;
       }
-      List<EdgeKind> kinds = new ArrayList<>(Collections.nCopies(n, EdgeKind.SAWN));
-      kinds.set(i, EdgeKind.ROUTED);
-      return Optional.of(new Run(Path.of(piece), new Contour(contour.loop(), kinds), cavity));
     }
-    return Optional.empty();
+    if (longest < 0) {
+      return Optional.empty();
+    }
+    List<EdgeKind> kinds = new ArrayList<>(Collections.nCopies(n, EdgeKind.SAWN));
+    kinds.set(longest, EdgeKind.ROUTED);
+    Path edge = Path.of(contour.loop().primitives().get(longest));
+    return Optional.of(new Run(edge, new Contour(contour.loop(), kinds), cavity));
   }
 
   private static String words(List<Run> runs) {

@@ -271,7 +271,20 @@ class GrooveTest {
     assertEquals(90 - DEPTH, groove.runs().get(0).floor().start().y(), 1e-9);
     Part bulging = Walk.from(0, 0, 0).ahead(300).sawn().to(320, 45).to(300, 90).to(0, 0).part("b");
     Problem problem = refused(bulging, TOOL, GrooveExtent.through().on(BoardSide.RIGHT));
-    assertTrue(problem.getMessage().contains("routed: bottom"), problem.getMessage());
+    assertTrue(problem.getMessage().contains("no straight edge"), problem.getMessage());
+    assertTrue(problem.getMessage().endsWith("along: bottom"), problem.getMessage());
+  }
+
+  /**
+   * Of a board routed all round, one straight side is grooved from end to end like a jointed one.
+   */
+  @Test
+  void oneSideOfABoardRoutedAllRound() {
+    Part board = Walk.from(0, 0, 0).to(300, 0).to(300, 200).to(0, 200).to(0, 0).part("b");
+    GrooveExtent bottom = GrooveExtent.through().on(BoardSide.BOTTOM);
+    Path floor = Groove.along(board, TOOL, bottom, Units.MM).runs().get(0).floor();
+    assertEquals(0, floor.start().distanceTo(new Point(0, DEPTH)), 1e-9);
+    assertEquals(0, floor.end().distanceTo(new Point(300, DEPTH)), 1e-9);
   }
 
   /** A straight sawn edge, jointed true, carries the bearing where its side is named. */
