@@ -14,30 +14,10 @@ import java.net.http.HttpRequest.BodyPublishers;
 import java.net.http.HttpResponse;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
-import org.junit.jupiter.api.AfterAll;
-import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 
 /** What is too large, too slow or not of the form the page sends is refused in words. */
-class BadRequestsTest {
-
-  private static ShopServer server;
-
-  @BeforeAll
-  static void start() {
-    server = ShopServer.start();
-  }
-
-  @AfterAll
-  static void stop() {
-    server.close();
-  }
-
-  @AfterEach
-  void noDefect() {
-    assertEquals(List.of(), server.defects());
-  }
+class BadRequestsTest extends WithServer {
 
   private static void assertRefused(int status, HttpResponse<byte[]> answer) {
     assertEquals(status, answer.statusCode(), () -> new String(answer.body()));

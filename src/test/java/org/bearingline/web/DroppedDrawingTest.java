@@ -20,35 +20,15 @@ import java.nio.file.Path;
 import java.util.List;
 import javax.imageio.ImageIO;
 import org.bearingline.cli.Main;
-import org.junit.jupiter.api.AfterAll;
-import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 /** A drawing that is dropped on the page becomes the shape that the command makes of it. */
-class DroppedDrawingTest {
+class DroppedDrawingTest extends WithServer {
 
   private static final Path DRAWN = Path.of("output-samples", "drawn-bracket");
 
-  private static ShopServer server;
-
   @TempDir Path folder;
-
-  @BeforeAll
-  static void start() {
-    server = ShopServer.start();
-  }
-
-  @AfterAll
-  static void stop() {
-    server.close();
-  }
-
-  @AfterEach
-  void noDefect() {
-    assertEquals(List.of(), server.defects());
-  }
 
   @Test
   void itIsKeptAsTheCommandKeepsIt() throws IOException {

@@ -15,36 +15,16 @@ import java.net.http.HttpResponse;
 import java.nio.charset.StandardCharsets;
 import java.util.Collections;
 import java.util.List;
-import org.junit.jupiter.api.AfterAll;
-import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /** That nobody but the page of this run is answered, and nothing but what the page asks. */
-class ForeignRequestsTest {
+class ForeignRequestsTest extends WithServer {
 
   private static final String STATE =
       "{\"state\":{\"job\":{\"job\":\"t\",\"parts\":[{\"name\":\"rail\",\"shape\":\"straight-rail\"}]}},"
           + "\"part\":\"rail\"}";
-
-  private static ShopServer server;
-
-  @BeforeAll
-  static void start() {
-    server = ShopServer.start();
-  }
-
-  @AfterAll
-  static void stop() {
-    server.close();
-  }
-
-  @AfterEach
-  void noDefect() {
-    assertEquals(List.of(), server.defects());
-  }
 
   /** Sends lines as they are and gives all that comes back until the server closes. */
   private static String raw(String request) {

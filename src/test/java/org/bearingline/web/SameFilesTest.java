@@ -25,31 +25,17 @@ import java.util.stream.Stream;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipInputStream;
 import org.bearingline.cli.Main;
-import org.junit.jupiter.api.AfterAll;
-import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
 /** What the page hands out is, byte for byte, what the commands write. */
-class SameFilesTest {
+class SameFilesTest extends WithServer {
 
   private static final Path SAMPLES = Path.of("output-samples");
 
-  private static ShopServer server;
-
   @TempDir Path folder;
-
-  @BeforeAll
-  static void start() {
-    server = ShopServer.start();
-  }
-
-  @AfterAll
-  static void stop() {
-    server.close();
-  }
 
   static List<Path> jobs() throws IOException {
     try (Stream<Path> all = Files.list(SAMPLES)) {
