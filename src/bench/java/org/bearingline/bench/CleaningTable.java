@@ -1,13 +1,20 @@
 package org.bearingline.bench;
 
+import java.io.IOException;
 import java.io.PrintStream;
+import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.OptionalDouble;
 import java.util.Random;
+import org.bearingline.job.DrawnWishes;
+import org.bearingline.job.LayoutJob;
+import org.bearingline.job.Wishes;
 import org.bearingline.outline.Arc;
 import org.bearingline.outline.Bounds;
 import org.bearingline.outline.Line;
@@ -35,6 +42,8 @@ public final class CleaningTable {
 
   private static final int ROUNDS = 7;
 
+  private static final int ROUNDS_OF_LAYOUT = 3;
+
   /** Rounds that are not counted. */
   private static final int WARM = 6;
 
@@ -44,24 +53,97 @@ public final class CleaningTable {
   public static void main(String[] arguments) {
     int most = arguments.length == 0 ? 1_000_000 : Integer.parseInt(arguments[0]);
     PrintStream out = new PrintStream(System.out, true, StandardCharsets.UTF_8);
-    out.println("| drawing | points | clean ms | check ms | closing 6.35 ms | pieces | growth |");
-    out.println("|---|--:|--:|--:|--:|--:|--:|");
+    out.println(
+        "| drawing | points | clean ms | check ms | closing 6.35 ms | layout of the SVG ms | pieces"
+            + " | growth | growth of the layout |");
+    out.println("|---|--:|--:|--:|--:|--:|--:|--:|--:|");
     for (String kind : List.of("traced rail", "wavy trace")) {
+      double wholeBefore = 0;
       double before = 0;
       for (int n = 1000; n <= most; n *= 10) {
         double[] ms = row(kind, n, out);
         double all = ms[0] + ms[1] + ms[2];
-        out.printf(
-            Locale.ROOT,
-            "%s |%n",
-            before == 0 ? "" : String.format(Locale.ROOT, "%.2f", Math.log10(all / before)));
+        out.println(growth(before, all) + " | " + growth(wholeBefore, ms[3]) + " |");
         before = all;
+        wholeBefore = ms[3];
       }
     }
   }
 
+  private static String growth(double before, double now) {
+    return before == 0 ? "" : String.format(Locale.ROOT, "%.2f", Math.log10(now / before));
+  }
+
+  /** From the file to every file of the part: read, cleaned, checked, routed, drawn, written. */
+  private static double layout(List<Point> points) {
+    StringBuilder path = new StringBuilder();
+    for (Point p : points) {
+      path.append(path.isEmpty() ? "M" : "L");
+      path.append(String.format(Locale.ROOT, "%.4f %.4f", 400 + p.x(), 400 - p.y()));
+    }
+    Wishes asked = wishes(evened());
+    double[] ms = new double[ROUNDS_OF_LAYOUT];
+    try {
+      Path folder = Files.createTempDirectory("cleaning-table");
+      Path file =
+          Files.writeString(
+              folder.resolve("trace.svg"),
+              "<svg xmlns='http://www.w3.org/2000/svg' width='1200mm' height='800mm'"
+                  + " viewBox='0 0 1200 800'><path d='"
+                  + path
+                  + "Z'/></svg>");
+      for (int i = -1; i < ROUNDS_OF_LAYOUT; i++) {
+        long start = System.nanoTime();
+        LayoutJob.run(file.toString(), asked, folder.resolve("out"));
+        ms[Math.max(0, i)] = (System.nanoTime() - start) / 1e6;
+      }
+    } catch (IOException failed) {
+      throw new UncheckedIOException(failed);
+    }
+    Arrays.sort(ms);
+    return ms[ROUNDS_OF_LAYOUT / 2];
+  }
+
+  private static Wishes wishes(DrawnWishes drawn) {
+    Wishes none = Wishes.NONE;
+    return new Wishes(
+        none.measures(),
+        none.bits(),
+        none.bearing(),
+        none.collar(),
+        none.kit(),
+        none.thickness(),
+        none.allowance(),
+        none.sawBlade(),
+        none.runOut(),
+        none.deepestPass(),
+        none.router(),
+        none.routerBase(),
+        none.kerf(),
+        none.paper(),
+        none.margin(),
+        none.printed(),
+        none.units(),
+        drawn);
+  }
+
+  private static DrawnWishes evened() {
+    DrawnWishes none = DrawnWishes.NONE;
+    return new DrawnWishes(
+        none.width(),
+        none.height(),
+        none.unit(),
+        OptionalDouble.of(0.06),
+        none.gap(),
+        none.drillUpTo(),
+        none.layer(),
+        none.symmetric(),
+        none.sawnEdges());
+  }
+
   private static double[] row(String kind, int n, PrintStream out) {
-    Sketch sketch = sketch(kind.startsWith("wavy") ? wavy(n) : rail(n));
+    List<Point> points = kind.startsWith("wavy") ? wavy(n) : rail(n);
+    Sketch sketch = sketch(points);
     double[][] ms = new double[3][ROUNDS];
     int pieces = 0;
     for (int i = -WARM; i < ROUNDS; i++) {
@@ -82,19 +164,21 @@ public final class CleaningTable {
         ms[2][i] = (end - check) / 1e6;
       }
     }
-    double[] median = new double[3];
+    double[] median = new double[4];
+    median[3] = layout(points);
     for (int k = 0; k < 3; k++) {
       Arrays.sort(ms[k]);
       median[k] = ms[k][ROUNDS / 2];
     }
     out.printf(
         Locale.ROOT,
-        "| %s | %,d | %.1f | %.2f | %.2f | %d | ",
+        "| %s | %,d | %.1f | %.2f | %.2f | %.0f | %d | ",
         kind,
         n,
         median[0],
         median[1],
         median[2],
+        median[3],
         pieces);
     return median;
   }

@@ -357,7 +357,9 @@ final class ChainFit {
             after == null ? Double.MAX_VALUE : way(after));
     boolean small = way(crumb) <= CRUMB * shorter;
     boolean alike = alike(crumb, before) || alike(crumb, after);
-    if (crumb.drawn() || betweenStraights || !small && !alike) {
+    // At the very start, what is drawn as an arc would have to reach back over it.
+    boolean onlyDrawn = before == null && after != null && after.drawn();
+    if (crumb.drawn() || betweenStraights || onlyDrawn || !small && !alike) {
       return null;
     }
     int half = (crumb.from() + crumb.to()) / 2;

@@ -31,7 +31,7 @@ record CleanChain(
   private static final int MOST_SAMPLES = 20_000;
 
   /** How often less is asked for. */
-  private static final int TIGHTER = 3;
+  private static final int TIGHTER = 6;
 
   /** Radians under which a drawn joint was smooth already. */
   private static final double SMOOTH = 2e-5;
@@ -53,7 +53,7 @@ record CleanChain(
     int tries = noisy || built.course().size > MOST_SAMPLES ? 0 : TIGHTER;
     for (int i = 1; i <= tries && best.move().largest() > limit; i++) {
       // Where a joint stands out farther than any sample told, a little less is asked for.
-      double asked = tolerance * Math.pow(0.8, i);
+      double asked = tolerance * Math.pow(0.7, i);
       Fit next = fit(built.course(), asked, tolerance, sharpCorner);
       best = next.move().largest() < best.move().largest() ? next : best;
     }
@@ -87,9 +87,13 @@ record CleanChain(
 
   private static Fit fit(Course course, double asked, double tolerance, double sharpCorner) {
     ChainFit.Fitted fitted = ChainFit.of(course, asked, sharpCorner);
+    double astray = ASTRAY * tolerance + BentChords.rise(course);
     List<Primitive> pieces = Corners.joined(fitted.course(), fitted.groups(), asked);
+    if (course.closed) {
+      pieces = Crumbs.without(pieces, asked, sharpCorner);
+    }
     Moves.Move move = Moves.of(fitted.course(), pieces);
-    if (move.largest() > ASTRAY * tolerance + BentChords.rise(course)) {
+    if (move.largest() > astray) {
       pieces = Thinned.of(fitted.course(), tolerance);
       move = Moves.of(fitted.course(), pieces);
     }

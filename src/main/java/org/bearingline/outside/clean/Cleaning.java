@@ -4,12 +4,20 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.OptionalDouble;
+import org.bearingline.outline.Loop;
 import org.bearingline.outline.Point;
 import org.bearingline.outline.Similarity;
+import org.bearingline.outline.topology.OutlineCheck;
 import org.bearingline.outside.Sketch;
 
 /** Cleans a drawing. */
 public final class Cleaning {
+
+  /** Shares of the tolerance that are tried where a clean loop crosses itself. */
+  private static final double[] CLOSER = {0.25, 0.05};
+
+  /** Samples beyond which that takes too long. */
+  private static final int MOST_CLOSER = 20_000;
 
   private Cleaning() {}
 
@@ -44,7 +52,7 @@ public final class Cleaning {
               ? Retraced.without(chain, tolerance / 10)
               : null;
       if (single == null) {
-        chains.add(clean);
+        chains.add(noisy ? clean : closer(clean, tolerance, sharp));
         continue;
       }
       for (Chain one : single.chains()) {
@@ -75,5 +83,22 @@ public final class Cleaning {
       symmetryMove = OptionalDouble.of(mirrored.largestMove());
     }
     return Result.of(sized, chained, chains, tolerance, symmetryMove);
+  }
+
+  // Two edges nearer to each other than the tolerance may cross when each of them moves a little.
+  private static CleanChain closer(CleanChain clean, double tolerance, double sharp) {
+    if (!clean.isLoop(tolerance)
+        || clean.course().size > MOST_CLOSER
+        || !Retraced.isSuspicious(clean.pieces())) {
+      return clean;
+    }
+    for (double share : CLOSER) {
+      CleanChain next = CleanChain.of(clean.chain(), share * tolerance, sharp, false);
+      if (next.isLoop(tolerance)
+          && OutlineCheck.crossings(List.of(new Loop(next.pieces()))).isEmpty()) {
+        return next;
+      }
+    }
+    return clean;
   }
 }

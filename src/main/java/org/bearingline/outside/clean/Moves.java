@@ -64,8 +64,10 @@ final class Moves {
       piece = compare(course.at(i), piece);
       first[piece] = first[piece] < 0 ? i : first[piece];
       last[piece] = i;
-      if (i + 1 < course.size && course.step[i] == Course.Step.CHORD) {
-        piece = compare(course.at(i).towards(course.at(i + 1), 0.5), piece);
+      if (i + 1 < course.size && course.step[i] != Course.Step.CURVE) {
+        Point half = course.at(i).towards(course.at(i + 1), 0.5);
+        boolean arc = course.step[i] == Course.Step.ARC;
+        piece = compare(arc ? course.drawn[i].nearestTo(half) : half, piece);
       }
     }
   }

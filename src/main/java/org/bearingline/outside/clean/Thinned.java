@@ -2,37 +2,62 @@ package org.bearingline.outside.clean;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.bearingline.outline.Arc;
 import org.bearingline.outline.Line;
 import org.bearingline.outline.Point;
 import org.bearingline.outline.Primitive;
 import org.bearingline.outline.topology.PointThinning;
 
-/** The chords of a course with needless points left out: what is left where no fit holds. */
+/**
+ * The steps of a course with needless points left out, arcs as drawn: what is left where no fit
+ * holds.
+ */
 final class Thinned {
 
   private Thinned() {}
 
   static List<Primitive> of(Course course, double tolerance) {
-    List<Point> points = new ArrayList<>(course.size);
-    for (int i = 0; i < course.size; i++) {
+    // Halved, so that no chord runs from a point to itself.
+    int half = course.closed ? course.size / 2 : course.size - 1;
+    List<Primitive> pieces = new ArrayList<>(between(course, 0, half, tolerance));
+    if (course.closed) {
+      pieces.addAll(between(course, half, course.size - 1, tolerance));
+    }
+    return pieces;
+  }
+
+  /** The same from one sample to another. */
+  static List<Primitive> between(Course course, int from, int to, double tolerance) {
+    List<Primitive> pieces = new ArrayList<>();
+    int at = from;
+    while (at < to) {
+      Primitive drawn = course.step[at] == Course.Step.ARC ? course.drawn[at] : null;
+      int next = at + 1;
+      while (next < to
+          && drawn == (course.step[next] == Course.Step.ARC ? course.drawn[next] : null)) {
+        next++;
+      }
+      if (drawn instanceof Arc arc) {
+        pieces.add(Arc.between(course.at(at), course.at(next), arc.center(), arc.sweep() > 0));
+      } else {
+        lines(course, at, next, tolerance, pieces);
+      }
+      at = next;
+    }
+    return pieces;
+  }
+
+  private static void lines(
+      Course course, int from, int to, double tolerance, List<Primitive> pieces) {
+    List<Point> points = new ArrayList<>(to - from + 1);
+    for (int i = from; i <= to; i++) {
       points.add(course.at(i));
     }
-    List<Point> kept;
-    if (course.closed) {
-      // Halved, so that no chord runs from a point to itself.
-      int half = points.size() / 2;
-      kept = new ArrayList<>(PointThinning.thin(points.subList(0, half + 1), tolerance));
-      List<Point> rest = PointThinning.thin(points.subList(half, points.size()), tolerance);
-      kept.addAll(rest.subList(1, rest.size()));
-    } else {
-      kept = PointThinning.thin(points, tolerance);
-    }
-    List<Primitive> lines = new ArrayList<>();
+    List<Point> kept = PointThinning.thin(points, tolerance);
     for (int i = 0; i + 1 < kept.size(); i++) {
       if (!kept.get(i).equals(kept.get(i + 1))) {
-        lines.add(new Line(kept.get(i), kept.get(i + 1)));
+        pieces.add(new Line(kept.get(i), kept.get(i + 1)));
       }
     }
-    return lines;
   }
 }

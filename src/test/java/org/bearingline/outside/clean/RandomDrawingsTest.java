@@ -1,0 +1,103 @@
+package org.bearingline.outside.clean;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Random;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import net.jqwik.api.constraints.LongRange;
+import org.bearingline.outline.Arc;
+import org.bearingline.outline.Line;
+import org.bearingline.outline.Outline;
+import org.bearingline.outline.Point;
+import org.bearingline.outside.StrokePiece;
+import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.GeometryFactory;
+import org.locationtech.jts.geom.LinearRing;
+import org.locationtech.jts.operation.valid.IsSimpleOp;
+
+/**
+ * Lines, arcs and Béziers of all sizes at random, their figures rounded as drawing programs write
+ * them: the clean outline encloses what JTS says the flattened drawing does.
+ */
+class RandomDrawingsTest {
+
+  private static final int CHORDS = 200;
+
+  private static Point rounded(Point p, double step) {
+    return new Point(Math.rint(p.x() / step) * step, Math.rint(p.y() / step) * step);
+  }
+
+  /** A star-shaped loop about the origin of very long and very short pieces. */
+  private static List<StrokePiece> drawing(long seed) {
+    Random random = new Random(seed);
+    double step = List.of(1e-4, 1e-3, 0.00625).get(random.nextInt(3));
+    List<Double> angles = new ArrayList<>();
+    for (int i = 0; i < 5 + random.nextInt(12); i++) {
+      double at = 360 * random.nextDouble();
+      angles.add(at);
+      if (random.nextInt(4) == 0) {
+        angles.add(at + 0.02 * random.nextDouble());
+      }
+    }
+    angles.sort(null);
+    List<Point> corners = new ArrayList<>();
+    for (double angle : angles) {
+      Point p = rounded(Point.polar(60 + 20 * random.nextDouble(), angle), step);
+      if (corners.isEmpty() || p.distanceTo(corners.get(corners.size() - 1)) > step) {
+        corners.add(p);
+      }
+    }
+    List<StrokePiece> pieces = new ArrayList<>();
+    for (int i = 0; i < corners.size(); i++) {
+      Point a = corners.get(i);
+      Point b = corners.get((i + 1) % corners.size());
+      Point chord = b.minus(a);
+      double bend = 0.3 * (random.nextDouble() - 0.5);
+      switch (random.nextInt(3)) {
+        case 0 -> pieces.add(new StrokePiece.Plain(new Line(a, b)));
+        case 1 -> pieces.add(new StrokePiece.Plain(Arc.ofBulge(a, b, bend + 1e-3)));
+        default -> {
+          Point p = rounded(a.plus(chord.times(0.3)).plus(chord.left().times(bend)), step);
+          Point q = rounded(a.plus(chord.times(0.7)).plus(chord.left().times(-bend)), step);
+          pieces.add(Sketches.bezier(a.x(), a.y(), p.x(), p.y(), q.x(), q.y(), b.x(), b.y()));
+        }
+      }
+    }
+    return pieces;
+  }
+
+  private static LinearRing flattened(List<StrokePiece> pieces) {
+    List<Coordinate> corners = new ArrayList<>();
+    for (StrokePiece piece : pieces) {
+      for (int i = 0; i < CHORDS; i++) {
+        double t = (double) i / CHORDS;
+        Point p =
+            piece instanceof StrokePiece.Plain plain
+                ? plain.primitive().pointAt(t)
+                : ((StrokePiece.Free) piece).curve().pointAt(t);
+        corners.add(new Coordinate(p.x(), p.y()));
+      }
+    }
+    corners.add(corners.get(0));
+    return new GeometryFactory().createLinearRing(corners.toArray(new Coordinate[0]));
+  }
+
+  @Property(tries = 400)
+  void theAreaIsThatOfTheFlattenedDrawing(@ForAll @LongRange(min = 0, max = 1_000_000) long seed) {
+    List<StrokePiece> pieces = drawing(seed);
+    LinearRing ring = flattened(pieces);
+    if (!new IsSimpleOp(ring).isSimple()) {
+      return;
+    }
+    CleanedOutline cleaned = Cleaning.clean(Sketches.closed(pieces), CleaningSettings.usual());
+    assertTrue(cleaned.report().largestMove() < 0.03, "seed " + seed + " " + cleaned.report());
+    assertEquals(List.of(), cleaned.report().faults(), "seed " + seed);
+    double area = cleaned.outlines().stream().mapToDouble(Outline::area).sum();
+    double drawn = ring.getFactory().createPolygon(ring).getArea();
+    assertEquals(drawn, area, 0.01 * ring.getLength(), "seed " + seed);
+  }
+}
