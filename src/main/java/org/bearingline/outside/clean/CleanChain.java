@@ -48,13 +48,13 @@ record CleanChain(
       return new CleanChain(
           chain, built.course(), List.of(), Moves.NONE, built.doubledPoints(), 0, 0);
     }
-    Fit best = fit(built.course(), tolerance, tolerance, sharpCorner);
+    Fit best = fit(built.course(), tolerance, tolerance, sharpCorner, noisy);
     double limit = tolerance + BentChords.rise(built.course());
     int tries = noisy || built.course().size > MOST_SAMPLES ? 0 : TIGHTER;
     for (int i = 1; i <= tries && best.move().largest() > limit; i++) {
       // Where a joint stands out farther than any sample told, a little less is asked for.
       double asked = tolerance * Math.pow(0.7, i);
-      Fit next = fit(built.course(), asked, tolerance, sharpCorner);
+      Fit next = fit(built.course(), asked, tolerance, sharpCorner, noisy);
       best = next.move().largest() < best.move().largest() ? next : best;
     }
     ChainFit.Fitted fitted = best.fitted();
@@ -85,11 +85,12 @@ record CleanChain(
 
   private record Fit(ChainFit.Fitted fitted, List<Primitive> pieces, Moves.Move move) {}
 
-  private static Fit fit(Course course, double asked, double tolerance, double sharpCorner) {
+  private static Fit fit(
+      Course course, double asked, double tolerance, double sharpCorner, boolean noisy) {
     ChainFit.Fitted fitted = ChainFit.of(course, asked, sharpCorner);
     double astray = ASTRAY * tolerance + BentChords.rise(course);
     List<Primitive> pieces = Corners.joined(fitted.course(), fitted.groups(), asked);
-    if (course.closed) {
+    if (course.closed && !noisy) {
       pieces = Crumbs.without(pieces, asked, sharpCorner);
     }
     Moves.Move move = Moves.of(fitted.course(), pieces);
