@@ -97,7 +97,7 @@ final class Cards {
   private static Card.Section tool(WorkedPart worked, Units units) {
     RoutingResult result = worked.result();
     List<String> lines = new ArrayList<>();
-    lines.add(Words.tool(result.settings().cutter(), result.settings().follower(), units) + ".");
+    lines.add(Words.tool(result.settings(), units) + ".");
     for (Template template : result.templates()) {
       lines.add(template.title() + ": " + offset(template, units));
       lines.addAll(template.notes());
@@ -257,9 +257,6 @@ final class Cards {
       return WholePlates.notes(plate, units);
     }
     RoutingResult result = plate.result();
-    return List.of(
-        "For a "
-            + Words.tool(result.settings().cutter(), result.settings().follower(), units)
-            + ".");
+    return List.of("For a " + Words.tool(result.settings(), units) + ".");
   }
 }

@@ -115,10 +115,10 @@ final class Drawings {
 
   private static Sketch sized(Sketch sketch, DrawnWishes wishes) {
     if (!sketch.sized() && wishes.width().isEmpty() && wishes.height().isEmpty()) {
-      throw new Problem(
-          Place.file(sketch.file()),
-          "the drawing does not say what its units are; give --drawn-in, as in --drawn-in mm, or"
-              + " --width or --height of the whole");
+      throw DrawnPart.healedByWidth(
+          sketch.file(),
+          "the drawing does not say what its units are; give the width or height of the whole"
+              + " (--width, --height) or the unit it is drawn in (--drawn-in mm)");
     }
     return sketch;
   }

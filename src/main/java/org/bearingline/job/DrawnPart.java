@@ -114,14 +114,19 @@ final class DrawnPart {
   private static void requireBenchSize(String file, Bounds box) {
     double largest = Math.max(box.width(), box.height());
     if (largest < SMALLEST || largest > LARGEST) {
-      throw new Problem(
-          Place.file(file),
+      throw healedByWidth(
+          file,
           String.format(
               Locale.ROOT,
-              "the part would be %.4g by %.4g mm; say what its units are with --drawn-in, or give"
-                  + " --width",
+              "the part would be %.4g by %.4g mm; give its width (--width) or say the unit it is"
+                  + " drawn in (--drawn-in mm)",
               box.width(),
               box.height()));
     }
+  }
+
+  /** A fault of the file that goes away where its width is given: its cause is that wish. */
+  static Problem healedByWidth(String file, String sentence) {
+    return new Problem(Place.file(file), sentence, new Problem(Place.option("--width"), sentence));
   }
 }

@@ -120,10 +120,7 @@ final class FamilyFiles {
                 "For "
                     + member.order().name()
                     + ": "
-                    + Words.tool(
-                        member.result().settings().cutter(),
-                        member.result().settings().follower(),
-                        units)
+                    + Words.tool(member.result().settings(), units)
                     + ".");
           }
           SheetPlan plan = SheetPlan.plan(plate.fullSize(), Settings.paper(wishes), notes);

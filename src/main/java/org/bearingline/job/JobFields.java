@@ -33,6 +33,10 @@ final class JobFields {
     Optional<Problem> ofMeasure = causedByMeasure(problem);
     if (ofMeasure.isPresent()) {
       Problem inner = ofMeasure.get();
+      if (healing(inner) != inner) {
+        return new ProblemView(
+            inner.getMessage(), problem.spoken(), field(healing(inner).place(), part), part, place);
+      }
       String field = field(problem.place(), part);
       String name = ((Place.Field) inner.place()).name();
       if (field != null && !field.endsWith("/" + name)) {
@@ -43,9 +47,16 @@ final class JobFields {
     return new ProblemView(
         problem.getMessage(),
         problem.spoken(),
-        field(problem.place(), part),
+        field(healing(problem).place(), part),
         part,
         place.isEmpty() ? null : place);
+  }
+
+  /** Where a fault of a file or an edge goes away with a wish, that wish; else the problem. */
+  private static Problem healing(Problem problem) {
+    return problem.getCause() instanceof Problem wish && wish.place() instanceof Place.Option
+        ? wish
+        : problem;
   }
 
   /** The problem of a measure that the file's place was put round. */

@@ -83,9 +83,13 @@ public final class JobInHand {
               .part
               .order()
               .placed(
-                  () ->
-                      new PartViewMaker(found.part)
-                          .view(shapeOf(part), setIn(part), plate, enlargement, found.warnings));
+                  () -> {
+                    // What only the files need is refused at once, not when they are made.
+                    Settings.paper(found.part.order().wishes());
+                    Settings.kerf(found.part.order().wishes());
+                    return new PartViewMaker(found.part)
+                        .view(shapeOf(part), setIn(part), plate, enlargement, found.warnings);
+                  });
         });
   }
 

@@ -50,7 +50,16 @@ final class LayerWords {
 
   String size() {
     Bounds box = result.part().outline().bounds();
-    return Length.print(box.width(), units) + " × " + Length.print(box.height(), units);
+    String width = Length.print(box.width(), units);
+    String height = Length.print(box.height(), units);
+    // One sign of nearness holds for both.
+    return width.startsWith("≈") || height.startsWith("≈")
+        ? "about " + bare(width) + " × " + bare(height)
+        : width + " × " + height;
+  }
+
+  private static String bare(String length) {
+    return length.replaceFirst("^≈ ?", "");
   }
 
   private List<String> leftovers() {

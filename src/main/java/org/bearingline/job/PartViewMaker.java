@@ -141,7 +141,7 @@ final class PartViewMaker {
     Cutter cutter = worked.result().settings().cutter();
     Follower follower = worked.result().settings().follower();
     return new PartView.ToolView(
-        Words.tool(cutter, follower, units),
+        Words.tool(worked.result().settings(), units),
         cutter.diameter(),
         Length.print(cutter.diameter(), units),
         follower.kind(),

@@ -54,11 +54,7 @@ final class ShortCard {
   }
 
   static String bit(WorkedPart worked, Units units) {
-    return worked.order().name()
-        + ": "
-        + Words.tool(
-            worked.result().settings().cutter(), worked.result().settings().follower(), units)
-        + ".";
+    return worked.order().name() + ": " + Words.tool(worked.result().settings(), units) + ".";
   }
 
   private static List<List<String>> rows(SharedCurve curve, Units units) {

@@ -5,6 +5,7 @@ import org.bearingline.kit.Cutter;
 import org.bearingline.kit.Follower;
 import org.bearingline.length.Length;
 import org.bearingline.length.Units;
+import org.bearingline.routing.RoutingSettings;
 import org.bearingline.routing.Station;
 
 /** Turns of speech shared by card, report and terminal. */
@@ -31,6 +32,12 @@ final class Words {
       return bit + " on a flush bearing";
     }
     return bit + " on a " + Length.print(follower.diameter(), units) + " " + follower.kind();
+  }
+
+  /** The tool of a part, with the router table where it belongs in one. */
+  static String tool(RoutingSettings settings, Units units) {
+    String tool = tool(settings.cutter(), settings.follower(), units);
+    return settings.station() == Station.TABLE ? tool + " at the router table" : tool;
   }
 
   static boolean isFlush(Cutter cutter, Follower follower) {

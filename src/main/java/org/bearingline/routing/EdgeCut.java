@@ -51,9 +51,11 @@ record EdgeCut(
     boolean justFits = full.left().area() - slim.left().area() > SMOOTH_CHANGE;
     EdgeCut taken = justFits ? slim : full;
     if (!edge.isOutside() && taken.cutEdges().isEmpty()) {
+      String sentence =
+          "the bit is wider than this opening and cannot enter it; choose a smaller bit";
+      // The edge is where it shows, the bit is what heals it.
       throw new Problem(
-          Place.field(edge.name()),
-          "the bit is wider than this opening and cannot enter it; choose a smaller bit");
+          Place.field(edge.name()), sentence, new Problem(Place.option("--bit"), sentence));
     }
     return taken;
   }

@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
+import org.bearingline.length.Units;
 import org.bearingline.outline.Point;
 import org.bearingline.routing.FeedArrow;
 import org.bearingline.routing.grain.FeedPlan;
@@ -72,6 +73,9 @@ class RouterTableTest {
     String large = job("", "").replace("bit: 1/2in", "bit: 1-1/4in");
     WorkedPart unasked = bench().worked(large);
     everyArrowGoesAgainst(unasked.result().feed(), true, 1);
+    assertEquals(
+        "1-1/4 in bit on a flush bearing at the router table",
+        Words.tool(unasked.result().settings(), Units.INCH));
     assertTrue(
         unasked.result().cautions().stream().noneMatch(s -> s.startsWith("Router in the hand")));
     everyArrowGoesAgainst(

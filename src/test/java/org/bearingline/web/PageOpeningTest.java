@@ -1,6 +1,7 @@
 package org.bearingline.web;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.awt.Color;
@@ -29,6 +30,11 @@ class PageOpeningTest {
 
   private static final Path DOOR = Path.of("output-samples/garden-room-door/job.yaml");
 
+  /** A rectangle twice as long as wide; no header, and so no unit. */
+  private static final String BARE =
+      "0\nSECTION\n2\nENTITIES\n0\nLWPOLYLINE\n8\n0\n90\n4\n70\n1\n10\n0\n20\n0\n10\n100\n20\n0\n"
+          + "10\n100\n20\n50\n10\n0\n20\n50\n0\nENDSEC\n0\nEOF\n";
+
   @Test
   void aJobFileLiesOnTheBenchWithEverythingThatItSays() {
     try (ShopServer server = ShopServer.start();
@@ -40,7 +46,7 @@ class PageOpeningTest {
           bench.run(
               "return [...document.querySelectorAll('.slip')].map((one) => one.dataset.part)"));
       assertTrue(bench.text("#kept").contains("boards that the blanks are laid out on"));
-      bench.click("[data-part='panel']").awaitText("#kept", "grooves of top-rail");
+      bench.click("[data-part='panel']").awaitText("#kept", "grooves of top rail");
       bench.click("#save");
       String saved =
           new String(
@@ -69,10 +75,15 @@ class PageOpeningTest {
       bench.until(() -> bench.text("#verdict-part").contains("360 mm × 200 mm"), "its new size");
       assertTrue(!drawn.equals(bench.outline()));
       bench.type("#drawn-height", "1m");
-      bench.awaitText("#drawn-height-refusal", "leave one of --width and --height out");
+      bench.awaitText("#drawn-height-refusal", "leave one of “Width” and “Height” out");
       bench.type("#drawn-height", "").awaitDrawing();
       bench.click("#add-part").drop("no-units.svg", "<svg xmlns='http://www.w3.org/2000/svg'");
       bench.awaitText("#verdict-words", "Not drawn");
+      bench.drop("bare.dxf", BARE);
+      bench.awaitText("#drawn-width-refusal", "does not say what its units are; give the width");
+      assertFalse(bench.text("#drawn-width-refusal").contains("--"));
+      bench.type("#drawn-width", "8in").awaitDrawing();
+      bench.until(() -> bench.text("#verdict-part").contains("203.2 mm × 101.6 mm"), "its size");
       assertEquals(List.of(), server.defects());
     }
   }

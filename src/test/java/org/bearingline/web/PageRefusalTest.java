@@ -17,6 +17,12 @@ class PageRefusalTest {
 
   @TempDir Path folder;
 
+  /** Whether a field's refusal lies within the window and under nothing else. */
+  private static final String SEEN =
+      "((line) => { const box = line.getBoundingClientRect(); return line.contains("
+          + "document.elementFromPoint(box.left + box.width / 2, box.top + box.height / 2)); })"
+          + "(document.getElementById(arguments[0] + '-refusal'))";
+
   private static final String JOB =
       "job: my job\nunits: in\nparts:\n  - {name: %s, shape: cloud-lift-rail, %s}\n";
 
@@ -51,6 +57,46 @@ class PageRefusalTest {
       bench.click("[data-write='7/8in']").awaitText("#verdict-words", "7/8 in bit");
       new Select(browser.find("#rides")).selectByValue("collar 5/8in");
       shows(bench, "rides", job("a", "bit: 7/8in, collar: 5/8in"));
+    }
+  }
+
+  @Test
+  void paperSawAndKitRefuseAtOnceWhileTheDrawingIsAsked() throws IOException {
+    try (ShopServer server = ShopServer.start();
+        ShopBrowser browser = ShopBrowser.sized(390, 844)) {
+      PageBench bench = PageBench.with(browser, server.address(), "cloud-lift-rail");
+      bench.run("document.querySelectorAll('details').forEach((one) => { one.open = true; })");
+      for (String[] field :
+          new String[][] {
+            {"printed", "\"frog\""},
+            {"printed", "\"80,80\""},
+            {"margin", "frog"},
+            {"kerf", "40mm"},
+            {"run-out", "-1in"},
+            {"deepest-pass", "0in"}
+          }) {
+        refuses(bench, field[0], field[1].replace("\"", ""), job("a", field[0] + ": " + field[1]));
+        assertTrue(bench.is(SEEN, field[0]), field[0]);
+        bench.type("#" + field[0], "").awaitDrawing();
+        assertEquals("", bench.text("#" + field[0] + "-refusal"));
+      }
+      bench.click("#kit-open").type("#kit-bits-diameter", "frog").keys(Keys.ENTER);
+      bench.awaitText("#kit-dialog form .refusal", "“frog” is not a length");
+      assertEquals("frog", bench.value("#kit-bits-diameter"));
+      bench.type("#kit-bits-diameter", "13/16in").keys(Keys.ENTER);
+      bench.awaitText(".kind li:last-child", "13/16 in");
+      assertEquals("", bench.text("#kit-dialog form .refusal"));
+    }
+  }
+
+  @Test
+  void aBitTooWideForAnOpeningIsToldAtTheRack() {
+    try (ShopServer server = ShopServer.start();
+        ShopBrowser browser = ShopBrowser.sized(1280, 800)) {
+      PageBench bench = PageBench.with(browser, server.address(), "mortise-guide");
+      bench.awaitText("[data-write='7/8in']", "cannot cut it").click("[data-write='7/8in']");
+      bench.awaitText("#shelf-refusal", "the bit is wider than this opening");
+      bench.awaitText("#verdict-words", "see the field marked red");
     }
   }
 

@@ -59,9 +59,9 @@ export class Asking {
   /**
    * @param {Work} work
    * @param {number} enlargement
-   * @param {{map: boolean, plate: number}} look
+   * @param {number} plate number of the template shown
    */
-  ask(work, enlargement, { map, plate }) {
+  ask(work, enlargement, plate) {
     const number = ++this.number;
     const state = { job: work.job, files: work.files };
     const body = { state, part: work.part, plate };
@@ -70,9 +70,7 @@ export class Asking {
     clearTimeout(this.longResting);
     this.resting = setTimeout(() => {
       this.rack.ask({ body: { state, part: work.part }, number });
-      if (map) {
-        this.pages.ask({ body, number });
-      }
+      this.pages.ask({ body, number });
     }, REST);
     this.longResting = setTimeout(() => this.job.ask({ body: { state }, number }), LONG_REST);
   }

@@ -4,7 +4,7 @@ import { byId, setText } from './dom.js';
 import { fittings } from './fittings.js';
 import { writeLength } from './length.js';
 import { measured } from './realsize.js';
-import { showRefusal } from './refusals.js';
+import { onThePage, showRefusal } from './refusals.js';
 import { say } from './say.js';
 import { showPlates, showVerdict } from './verdict.js';
 import { allLayers, plain, templateWords, verdict } from './words.js';
@@ -37,6 +37,8 @@ export class Bench {
     this.job = { parts: /** @type {any[]} */ ([]), files: /** @type {string[]} */ ([]) };
     this.plate = 1;
     this.map = false;
+    // Whether the sheets are what the maker listens for.
+    this.paperAsked = false;
     // Where clamps may stand fills the drawing; it is shown when it is asked for.
     this.hidden = new Set(['holding']);
     this.replace = false;
@@ -137,6 +139,7 @@ export class Bench {
     const usual = this.shop?.shapes.find((shape) => shape.name === item.shape)?.measures ?? [];
     const measures = own && this.drawing?.measures.length ? this.drawing.measures : usual;
     this.measures.show(`${work.part} ${item.shape ?? item.drawing}`, item.drawing ? [] : measures, item.measures ?? {}, this.unit, usual);
+    byId('tape').hidden = measures.length === 0;
     byId('measures-teach').hidden = measures.length === 0 && !item.drawing;
     this.drawnPart.show(item);
     byId('no-measures').hidden = measures.length > 0 || Boolean(item.drawing);
@@ -145,7 +148,7 @@ export class Bench {
     this.held();
     this.rack.show(this.rackAnswer, this.drawing, item);
     this.stock.show(work, this.rackAnswer);
-    this.paper.show(work, this.map ? this.pages : null, this.map);
+    this.paper.show(work, this.pages, this.map);
     this.kit.show(work.job.kit ? work.files[work.job.kit] ?? {} : this.shop?.kit ?? {}, this.shop?.kit ?? {});
     const empty = work.job.parts.length === 0;
     document.body.classList.toggle('nothing', empty);
@@ -158,7 +161,7 @@ export class Bench {
     const { work } = this.desk;
     if (works.onTheBoard(work) && this.shop) {
       this.board.busy(true);
-      this.asking.ask(work, this.board.enlargement(), { map: this.map, plate: this.plate });
+      this.asking.ask(work, this.board.enlargement(), this.plate);
     }
   }
 
@@ -201,7 +204,9 @@ export class Bench {
     if (wish.number !== this.asking.number) {
       return;
     }
+    const before = this.refusal?.sentence;
     this.refusal = refusal;
+    this.pages = null;
     if (this.drawing && this.drawing.part !== this.desk.work.part) {
       // What lies on the board is another part, which nobody asks for now.
       this.drawing = null;
@@ -211,16 +216,20 @@ export class Bench {
     this.whatIf.clear();
     this.board.busy(false);
     this.board.stale(true);
-    showVerdict(this.drawing, refusal, shown);
+    showVerdict(this.drawing, refusal, shown !== null);
     if (!shown) {
-      say(refusal.sentence);
+      say(onThePage(refusal.sentence));
+    } else if (refusal.sentence !== before) {
+      const whole = shown.closest('.field, .measures > li');
+      (whole ?? byId(`${shown.id}-refusal`)).scrollIntoView({ block: 'nearest' });
     }
   }
 
   /** The drawing stands, but not all that hangs on it, such as its sheets. @param {Trouble} doubt */
   doubted(doubt) {
+    this.pages = null;
     if (!this.refusal && !showRefusal(doubt, this.desk.work)) {
-      this.note(doubt.sentence, true);
+      this.note(onThePage(doubt.sentence), true);
     }
   }
 
@@ -241,6 +250,10 @@ export class Bench {
   /** @param {import('./types.js').Pages} pages */
   paged(pages) {
     this.pages = pages;
+    if (this.paperAsked) {
+      this.paperAsked = false;
+      say(`${pages.words}.`);
+    }
     if (this.map) {
       this.board.showPages(pages);
     }
@@ -261,18 +274,19 @@ export class Bench {
   /** @param {boolean} on */
   showMap(on) {
     this.map = on;
+    this.paperAsked = on;
     byId('map-button').setAttribute('aria-pressed', String(on));
     if (on) {
       this.asking.askPages(this.desk.work, this.plate);
     } else {
       this.board.showPages(null);
-      this.pages = null;
     }
     this.showFields();
   }
 
   /** Paper is the whole job's, unless this part has its own. @param {Record<string, string>} fields */
   onPaper(fields) {
+    this.paperAsked = true;
     const { work } = this.desk;
     const [name] = Object.keys(fields);
     return works.onTheBoard(work)?.item[name] === undefined ? works.withJob(work, fields) : works.withFields(work, fields);

@@ -67,5 +67,5 @@ export function putValue(input, value) {
 /** @param {FieldWords} words @param {Element} input */
 function framed(words, input) {
   return h('div', { class: 'field' }, h('label', { class: 'name', for: words.id }, words.label), input,
-    h('p', { class: 'about', id: `${words.id}-about` }, words.about), h('p', refusalProps(words.id)));
+    h('p', refusalProps(words.id)), h('p', { class: 'about', id: `${words.id}-about` }, words.about));
 }

@@ -1,5 +1,6 @@
 /** Fits the bench out: makes each thing on it and tells it what the others do when it is used. */
 
+import { Refused, post } from './api.js';
 import { Board } from './board.js';
 import { byId } from './dom.js';
 import { Drawn } from './drawn.js';
@@ -13,6 +14,7 @@ import { Order } from './order.js';
 import { Parts } from './parts.js';
 import { Rack } from './rack.js';
 import { RealSize } from './realsize.js';
+import { fieldOf } from './refusals.js';
 import { say } from './say.js';
 import { Stock } from './stock.js';
 import { Tape } from './tape.js';
@@ -66,6 +68,18 @@ export function fittings(bench) {
       say(what);
     },
     usual: () => change(works.withUsualKit(desk.work), 'kit'),
+    tried: async (kit) => {
+      const work = works.withKit(desk.work, kit);
+      try {
+        await post('/api/rack', { state: { job: work.job, files: work.files }, part: work.part });
+      } catch (error) {
+        if (error instanceof Refused && fieldOf(error.trouble, work) === 'job:kit') {
+          return error.trouble.sentence;
+        }
+        // What else is wrong is told where the kit is used.
+      }
+      return '';
+    },
   });
   const parts = new Parts({
     look: (name) => desk.lookAt(works.looking(desk.work, name)),

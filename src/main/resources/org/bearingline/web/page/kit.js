@@ -16,12 +16,14 @@ const LABELS = {
   outside: 'outside', inside: 'inside', width: 'width', radius: 'tightest radius',
 };
 
-const BEARINGS = { none: 'no bearing', shank: 'bearing at the shank', tip: 'bearing at the tip', both: 'a bearing at both ends' };
+const BEARINGS = { none: 'no bearing', shank: 'bearing at the shank', tip: 'bearing at the tip', both: 'bearings at both ends' };
 
 const TITLES = { bits: 'Bits', bearings: 'Bearings', collars: 'Collars', blades: 'Band-saw blades' };
 
 export class Kit {
-  /** @param {{kit: (kit: Record<string, any>, what: string) => void, usual: () => void}} tell */
+  /** @param {{kit: (kit: Record<string, any>, what: string) => void, usual: () => void,
+   *     tried: (kit: Record<string, any>) => Promise<string>}} tell the last answers what is wrong
+   *     with a kit, empty for nothing */
   constructor(tell) {
     this.tell = tell;
     this.dialog = byId('kit-dialog');
@@ -31,7 +33,7 @@ export class Kit {
     byId('kit-close').addEventListener('click', () => this.dialog.close());
     byId('kit-usual').addEventListener('click', () => tell.usual());
     byId('kit-kinds').append(h('p', refusalProps('kit-kinds')));
-    byId('kit-kinds').dataset.field = 'job:kit files';
+    byId('kit-kinds').dataset.field = 'job:kit';
     this.made = '';
   }
 
@@ -66,11 +68,11 @@ export class Kit {
   form(kind, fields) {
     const inputs = fields.map((field) => h(field === 'bearing' ? 'select' : 'input', {
       id: `kit-${kind}-${field}`, name: field, autocomplete: 'off', ...(field === 'bearing' ? {} : { type: 'text', size: 8 }),
-    }, ...(field === 'bearing' ? ['shank', 'tip', 'both', 'none'].map((where) => h('option', { value: where }, where)) : [])));
+    }, ...(field === 'bearing' ? ['shank', 'tip', 'both', 'none'].map((where) => h('option', { value: where }, BEARINGS[/** @type {keyof typeof BEARINGS} */ (where)])) : [])));
     const note = h('p', { class: 'refusal', role: 'alert' });
     return h('form', {
       class: 'add-tool', novalidate: true,
-      onsubmit: (/** @type {SubmitEvent} */ event) => {
+      onsubmit: async (/** @type {SubmitEvent} */ event) => {
         event.preventDefault();
         const given = Object.fromEntries(inputs.map((input) => [input.name, input.value.trim()]).filter(([, value]) => value));
         if (!given[fields[0]]) {
@@ -79,7 +81,15 @@ export class Kit {
           return;
         }
         const tool = fields.length === 1 ? given[fields[0]] : given;
-        this.put(kind, [...this.kit[kind], tool], `${toolWords(tool, fields)} added`);
+        const tools = [...this.kit[kind], tool];
+        const wrong = await this.tell.tried(this.kitWith(kind, tools));
+        setText(note, wrong);
+        if (wrong) {
+          inputs[0].focus();
+          note.scrollIntoView({ block: 'nearest' });
+          return;
+        }
+        this.put(kind, tools, `${toolWords(tool, fields)} added`);
         byId(`kit-${kind}-${fields[0]}`).focus();
       },
     }, ...inputs.map((input) => h('label', {}, h('span', {}, LABELS[/** @type {keyof typeof LABELS} */ (input.name)]), input)),
@@ -88,7 +98,12 @@ export class Kit {
 
   /** @param {string} kind @param {any[]} tools @param {string} what */
   put(kind, tools, what) {
-    this.tell.kit({ name: this.name === 'the usual kit' ? 'my shop' : this.name, ...this.kit, [kind]: tools }, what);
+    this.tell.kit(this.kitWith(kind, tools), what);
+  }
+
+  /** @param {string} kind @param {any[]} tools */
+  kitWith(kind, tools) {
+    return { name: this.name === 'the usual kit' ? 'my shop' : this.name, ...this.kit, [kind]: tools };
   }
 }
 
@@ -109,5 +124,6 @@ function toolWords(tool, fields) {
 
 /** @param {string} length */
 function spaced(length) {
-  return length.replace(/(\d)(in|mm|cm)$/, '$1 $2');
+  // 1-3/4 is one figure: it does not break behind its hyphen.
+  return length.replace(/(\d)(in|mm|cm)$/, '$1 $2').replace(/(\d)-(?=\d)/, '$1\u2011');
 }

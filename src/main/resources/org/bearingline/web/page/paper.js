@@ -33,6 +33,6 @@ export class Paper {
       putValue(field.input, String(item[name] ?? work.job[name] ?? ''));
     }
     this.map.checked = map;
-    setText(byId('pages-words'), pages ? `${pages.paper}: ${pages.words}.` : '');
+    setText(byId('pages-words'), pages ? `${pages.words}.` : '');
   }
 }

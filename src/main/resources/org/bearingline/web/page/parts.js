@@ -79,7 +79,7 @@ function keptWords(work) {
     words.push(`${plain(kind)}: ${operation[kind]}${tool}${face}`);
   }
   if (place?.list === 'panels') {
-    words.push(`a panel that sits in the grooves of ${[item['top-rail'], item['bottom-rail']].filter(Boolean).join(' and ') || 'the frame'}`);
+    words.push(`a panel that sits in the grooves of ${[item['top-rail'], item['bottom-rail']].filter(Boolean).map(plain).join(' and ') || 'the frame'}`);
   }
   for (const [field, text] of [['pair', 'made in pairs'], ['register', 'kept in register by'], ['grain', 'grain']]) {
     if (item[field] !== undefined) {

@@ -69,7 +69,7 @@ export class Rack {
       return all.length > 0 && h('optgroup', { label }, ...all.map((one) => h('option', { value: `${kind} ${one.write}` },
         one.inside ? `${one.words} collar, ${one.inside} inside` : `${one.words} bearing`)));
     };
-    this.rides.replaceChildren(h('option', { value: 'own' }, 'the bit’s own bearing, as wide as the bit'),
+    this.rides.replaceChildren(h('option', { value: 'own' }, 'its own bearing'),
       ...[group('bearing', 'Other bearings'), group('collar', 'Collars on the router’s base')].filter(Boolean));
   }
 
@@ -97,7 +97,7 @@ export class Rack {
       const verdict = bit?.verdict ?? 'clean';
       setAttr(radio, 'data-verdict', bit ? verdict : 'choose');
       setAttr(/** @type {Element} */ (radio.querySelector('.sign path')), 'd', bit ? SIGNS[/** @type {keyof typeof SIGNS} */ (verdict)] ?? '' : '');
-      const word = bit ? shortWord(bit) : this.drawing && !this.chosen?.bit ? `now ${this.drawing.tool.bitWords}` : 'the largest that cuts clean';
+      const word = bit ? shortWord(bit) : this.drawing && !this.chosen?.bit ? `now ${this.drawing.tool.bitWords}` : 'largest clean bit';
       setText(/** @type {Element} */ (radio.querySelector('.said')), word);
       setAttr(radio, 'title', bit ? bit.word : '');
       setAttr(radio, 'aria-checked', String(i === picked));
@@ -218,5 +218,5 @@ function together(bits) {
 /** @param {RackAnswer['bits'][0]} bit @returns {string} its verdict in few words */
 function shortWord(bit) {
   const places = bit.leftovers === 1 ? '1 place' : `${bit.leftovers} places`;
-  return { nearly: 'leaves a trace', leaves: `leaves ${places}` }[bit.verdict] ?? bit.word;
+  return { nearly: 'leaves a trace', leaves: `leaves ${places}`, refused: 'cannot cut it' }[bit.verdict] ?? bit.word;
 }

@@ -10,6 +10,8 @@ import { byId, setAttr, setText, svg } from './dom.js';
 const KEPT = 'bearingline.real-size';
 /** Pixels of CSS for a mm where nothing was measured: 96 to the inch. */
 const USUAL = 96 / 25.4;
+/** A screen narrower than this, in pixels of CSS, is a phone's: a card has no room on it. */
+const NARROW = 520;
 
 /** @type {Record<string, {width: number, height: number, corner: number, words: string}>} */
 const THINGS = {
@@ -51,6 +53,12 @@ export class RealSize {
   }
 
   open() {
+    if (innerWidth < NARROW && this.thing === 'card') {
+      this.thing = byId('units-in').checked ? 'quarter' : 'euro';
+      for (const radio of this.dialog.querySelectorAll('[name=real-thing]')) {
+        radio.checked = radio.value === this.thing;
+      }
+    }
     this.range.value = String(100 * Math.log2((measured() ?? USUAL) / USUAL));
     this.dialog.showModal();
     this.paint();

@@ -15,6 +15,9 @@ import { onTheBoard } from './work.js';
  */
 export function fieldOf(trouble, work) {
   const pointer = trouble?.field ?? '';
+  if (work.job.kit && pointer === `files/${work.job.kit}`) {
+    return 'job:kit';
+  }
   const place = onTheBoard(work);
   const own = place ? `/${place.list}/${place.index}/` : '';
   if (own && pointer.startsWith(own)) {
@@ -28,20 +31,39 @@ export function fieldOf(trouble, work) {
  *
  * @param {Trouble|null} trouble
  * @param {Work} work
- * @returns {boolean} whether a field of the page showed it
+ * @returns {Element|null} the field of the page that shows it, null where none does
  */
 export function showRefusal(trouble, work) {
   const name = fieldOf(trouble, work);
-  let shown = false;
+  let shown = null;
   for (const field of document.querySelectorAll('[data-field]')) {
     const names = (/** @type {HTMLElement} */ (field).dataset.field ?? '').split(' ');
     const here = name !== '' && names.some((one) => name === one || name.startsWith(`${one}/`));
     const line = byId(`${field.id}-refusal`);
-    setText(line, here && trouble ? trouble.sentence : '');
+    setText(line, here && trouble ? onThePage(trouble.sentence) : '');
     field.setAttribute('aria-invalid', String(here));
-    shown ||= here && field.checkVisibility();
+    if (here && field.checkVisibility()) {
+      shown ??= field;
+    }
   }
   return shown;
+}
+
+/**
+ * @param {string} sentence of the program, which speaks of the options of its commands
+ * @returns {string} the same with the names that the page's fields have
+ */
+export function onThePage(sentence) {
+  return sentence.replaceAll(/ \(--[^)]*\)/g, '')
+    .replaceAll(/--([a-z]+(?:-[a-z]+)*)/g, (option, name) => labelOf(name) ?? option);
+}
+
+/** @param {string} name of a job's field @returns {string|null} what stands before it on the page */
+function labelOf(name) {
+  const field = [...document.querySelectorAll('[data-field]')].find((one) =>
+    (/** @type {HTMLElement} */ (one).dataset.field ?? '').split(' ').some((each) => each.endsWith(`:${name}`)));
+  const label = field && document.querySelector(`label[for="${field.id}"]`);
+  return label ? `“${label.textContent}”` : null;
 }
 
 /** @param {string} id of the field @returns {Record<string, any>} of the line that refuses */

@@ -1,6 +1,7 @@
 /** The line over the board: what lies there, what the bit makes of it, which template is shown. */
 
 import { byId, setText } from './dom.js';
+import { onThePage } from './refusals.js';
 import { plain, verdict } from './words.js';
 
 /** @typedef {import('./types.js').Drawing} Drawing */
@@ -15,7 +16,7 @@ export function showVerdict(drawing, refusal, shown) {
   byId('verdict').dataset.verdict = refusal ? 'refused' : leaves ? 'leaves' : 'clean';
   setText(byId('verdict-part'), drawing ? `${plain(drawing.part)}, ${drawing.outline.words}` : '');
   if (refusal) {
-    const why = shown ? 'Not drawn.' : `Not drawn: ${refusal.sentence}.`;
+    const why = shown ? 'Not drawn: see the field marked red.' : `Not drawn: ${onThePage(refusal.sentence)}.`;
     setText(byId('verdict-words'), drawing ? `${why} The last good drawing stays.` : why);
   } else {
     setText(byId('verdict-words'), drawing ? `${drawing.tool.words} ${verdict(drawing)}` : '');
@@ -30,7 +31,7 @@ export function showPlates(drawing, plate) {
   const key = drawing.plates.map((one) => one.title).join('\n');
   if (select.dataset.made !== key) {
     select.dataset.made = key;
-    select.replaceChildren(...drawing.plates.map((one) => new Option(`template ${one.number}: ${one.title}`, String(one.number))));
+    select.replaceChildren(...drawing.plates.map((one) => new Option(one.title.replace(`${drawing.part}, `, ''), String(one.number))));
   }
   select.value = String(plate);
 }

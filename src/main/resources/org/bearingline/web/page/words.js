@@ -36,9 +36,12 @@ export function fileWords(name) {
   return found ? [plate ? `${found[1]}, template ${plate[1]}` : found[1], found[2]] : [name, ''];
 }
 
+/** Words that stay joined in a name. */
+const JOINED = /\b(cloud lift|drop in) (?=\w)/g;
+
 /** @param {string} name as files write it @returns {string} as a person writes it */
 export function plain(name) {
-  return name.replaceAll(/[-_]/g, ' ');
+  return name.replaceAll(/[-_]/g, ' ').replaceAll(JOINED, (words) => `${words.trim().replace(' ', '-')} `);
 }
 
 /** What is no deeper than this, in mm, sanding takes: 1/64 in. */
