@@ -33,6 +33,15 @@ record CleanChain(
   /** How often less is asked for. */
   private static final int TIGHTER = 6;
 
+  /** Shares of the tolerance that are asked for besides where points lie off by themselves. */
+  private static final double[] OTHERWISE = {0.8, 1.25};
+
+  /** How far, in tolerances, a simpler line may lie from single points of a noisy one. */
+  private static final double NOISE_MOVE = 1.2;
+
+  /** Samples beyond which further tries take too long. */
+  private static final int MOST_OTHERWISE = 100_000;
+
   /** Radians under which a drawn joint was smooth already. */
   private static final double SMOOTH = 2e-5;
 
@@ -51,6 +60,14 @@ record CleanChain(
     Fit best = fit(built.course(), tolerance, tolerance, sharpCorner, noisy);
     double limit = tolerance + BentChords.rise(built.course());
     int tries = noisy || built.course().size > MOST_SAMPLES ? 0 : TIGHTER;
+    if (noisy && built.course().size <= MOST_OTHERWISE) {
+      // Where the seam between two pieces falls hangs on the noise, and an unlucky one splits them:
+      // asked a little otherwise, it falls elsewhere.
+      for (double share : OTHERWISE) {
+        Fit next = fit(built.course(), share * tolerance, tolerance, sharpCorner, true);
+        best = next.isSimplerThan(best, NOISE_MOVE * tolerance) ? next : best;
+      }
+    }
     for (int i = 1; i <= tries && best.move().largest() > limit; i++) {
       // Where a joint stands out farther than any sample told, a little less is asked for.
       double asked = tolerance * Math.pow(0.7, i);
@@ -83,7 +100,20 @@ record CleanChain(
         chain, course, pieces, move, built.doubledPoints(), joints, Math.toDegrees(largest));
   }
 
-  private record Fit(ChainFit.Fitted fitted, List<Primitive> pieces, Moves.Move move) {}
+  /**
+   * One try.
+   *
+   * @param isChords whether no fit held and the drawn points are joined instead
+   */
+  private record Fit(
+      ChainFit.Fitted fitted, List<Primitive> pieces, Moves.Move move, boolean isChords) {
+
+    boolean isSimplerThan(Fit other, double farthest) {
+      return !isChords
+          && pieces.size() < other.pieces.size()
+          && move.largest() <= Math.max(farthest, other.move.largest());
+    }
+  }
 
   private static Fit fit(
       Course course, double asked, double tolerance, double sharpCorner, boolean noisy) {
@@ -94,11 +124,12 @@ record CleanChain(
       pieces = Crumbs.without(pieces, asked, sharpCorner);
     }
     Moves.Move move = Moves.of(fitted.course(), pieces);
-    if (move.largest() > astray) {
+    boolean isChords = move.largest() > astray;
+    if (isChords) {
       pieces = Thinned.of(fitted.course(), tolerance);
       move = Moves.of(fitted.course(), pieces);
     }
-    return new Fit(fitted, pieces, move);
+    return new Fit(fitted, pieces, move, isChords);
   }
 
   /** The same chain as other pieces. */
