@@ -1,5 +1,6 @@
 /** Puts the page together: every part of it tells this file, and this file tells the others. */
 
+import { answers } from './answers.js';
 import { Asking } from './asking.js';
 import { keepToken, get, onNewToken, post } from './api.js';
 import { parts } from './address.js';
@@ -38,12 +39,12 @@ async function begin() {
     moveTo: (address) => files.moveTo(address),
   });
   const asking = new Asking({
-    drawn: (drawing, wish) => bench.drawn(drawing, wish),
-    refused: (refusal, wish) => bench.refused(refusal, wish),
-    doubted: (doubt) => bench.doubted(doubt),
-    racked: (rack) => bench.racked(rack),
-    paged: (pages) => bench.paged(pages),
-    listed: (job) => bench.listed(job),
+    drawn: (drawing, wish) => heard.drawn(drawing, wish),
+    refused: (refusal, wish) => heard.refused(refusal, wish),
+    doubted: (doubt) => heard.doubted(doubt),
+    racked: (rack) => heard.racked(rack),
+    paged: (pages) => heard.paged(pages),
+    listed: (job) => heard.listed(job),
     lost: (error) => {
       bench.board.stale(true);
       trouble.show(error);
@@ -57,6 +58,7 @@ async function begin() {
     state: { job: { parts: [{ name: 'pattern', shape }] }, files: {} }, part: 'pattern', plate: 1,
   }));
   const bench = new Bench(desk, asking, picker);
+  const heard = answers(bench);
   const files = wireFiles(desk, bench, trouble);
   wireKeys(desk);
   byId('units').addEventListener('change', () => {

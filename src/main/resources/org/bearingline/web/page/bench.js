@@ -4,10 +4,8 @@ import { byId, setText } from './dom.js';
 import { fittings } from './fittings.js';
 import { writeLength } from './length.js';
 import { measured } from './realsize.js';
-import { onThePage, showRefusal } from './refusals.js';
 import { say } from './say.js';
-import { showPlates, showVerdict } from './verdict.js';
-import { allLayers, plain, templateWords, verdict } from './words.js';
+import { plain } from './words.js';
 import * as works from './work.js';
 
 /** @typedef {import('./types.js').Work} Work */
@@ -120,6 +118,7 @@ export class Bench {
     this.showFields();
     this.ask();
     if (how === 'returned' && this.shop) {
+      this.passing();
       say('An earlier state of the work is back.');
     }
   }
@@ -139,8 +138,10 @@ export class Bench {
     const usual = this.shop?.shapes.find((shape) => shape.name === item.shape)?.measures ?? [];
     const measures = own && this.drawing?.measures.length ? this.drawing.measures : usual;
     this.measures.show(`${work.part} ${item.shape ?? item.drawing}`, item.drawing ? [] : measures, item.measures ?? {}, this.unit, usual);
-    byId('tape').hidden = measures.length === 0;
-    byId('measures-teach').hidden = measures.length === 0 && !item.drawing;
+    if (own || usual.length || item.drawing) {
+      byId('tape').hidden = measures.length === 0;
+    }
+    byId('measures-teach').hidden = measures.length === 0 || Boolean(item.drawing);
     this.drawnPart.show(item);
     byId('no-measures').hidden = measures.length > 0 || Boolean(item.drawing);
     setText(byId('no-measures'), works.onTheBoard(work)?.list === 'panels' ? 'A panel takes its size from the frame it sits in.'
@@ -165,110 +166,12 @@ export class Bench {
     }
   }
 
-  /** @param {Drawing} drawing @param {any} wish */
-  drawn(drawing, wish) {
-    const shape = works.onTheBoard(wish.work)?.item.shape;
-    const fresh = this.drawing?.part !== drawing.part || this.drawnShape !== shape;
-    this.drawing = drawing;
-    this.drawnShape = shape;
-    this.refusal = null;
-    requestAnimationFrame(() => {
-      if (this.drawing !== drawing) {
-        return;
-      }
-      const { work } = this.desk;
-      this.board.show(drawing, wish.enlargement, fresh);
-      showRefusal(null, work);
-      showVerdict(drawing, null, false);
-      this.leftovers.show(drawing, this.board.marked);
-      this.order.show(drawing);
-      this.layers.show(allLayers(drawing), this.hidden);
-      showPlates(drawing, this.plate);
-      this.showFields();
-      this.showFiles();
-      this.pointAt();
-      if (wish.number === this.asking.number) {
-        this.board.busy(false);
-      }
-      performance.measure('change to drawing', { start: wish.asked, end: performance.now() });
-      say(`${plain(drawing.part)}, ${drawing.outline.words}. ${drawing.tool.words}: ${verdict(drawing)}. ${templateWords(drawing)}`);
-      if (fresh && Math.abs(this.board.enlargement() / wish.enlargement - 1) > 0.15) {
-        // Only now is the size known that the lettering is set for.
-        this.ask();
-      }
-    });
-  }
-
-  /** @param {Trouble} refusal @param {any} wish */
-  refused(refusal, wish) {
-    if (wish.number !== this.asking.number) {
-      return;
-    }
-    const before = this.refusal?.sentence;
-    this.refusal = refusal;
-    this.pages = null;
-    if (this.drawing && this.drawing.part !== this.desk.work.part) {
-      // What lies on the board is another part, which nobody asks for now.
-      this.drawing = null;
-      this.board.clear();
-    }
-    const shown = showRefusal(refusal, this.desk.work);
-    this.whatIf.clear();
-    this.board.busy(false);
-    this.board.stale(true);
-    showVerdict(this.drawing, refusal, shown !== null);
-    if (!shown) {
-      say(onThePage(refusal.sentence));
-    } else if (refusal.sentence !== before) {
-      const whole = shown.closest('.field, .measures > li');
-      (whole ?? byId(`${shown.id}-refusal`)).scrollIntoView({ block: 'nearest' });
-    }
-  }
-
-  /** The drawing stands, but not all that hangs on it, such as its sheets. @param {Trouble} doubt */
-  doubted(doubt) {
-    this.pages = null;
-    if (!this.refusal && !showRefusal(doubt, this.desk.work)) {
-      this.note(onThePage(doubt.sentence), true);
-    }
-  }
-
   showFiles() {
     const { work } = this.desk;
     const part = this.job.parts.find((one) => one.name === work.part);
     const own = part?.files ?? [];
     const whole = this.job.files.filter((name) => !this.job.parts.some((one) => one.files.includes(name)));
     this.files.show(work.part, own, whole, this.drawing?.cautions ?? this.shop?.cautions ?? []);
-  }
-
-  /** @param {import('./types.js').Rack} rack */
-  racked(rack) {
-    this.rackAnswer = rack;
-    this.showFields();
-  }
-
-  /** @param {import('./types.js').Pages} pages */
-  paged(pages) {
-    this.pages = pages;
-    if (this.paperAsked) {
-      this.paperAsked = false;
-      say(`${pages.words}.`);
-    }
-    if (this.map) {
-      this.board.showPages(pages);
-    }
-    this.showFields();
-  }
-
-  /** @param {any} job */
-  listed(job) {
-    this.job = job;
-    const own = job.parts.find((/** @type {any} */ part) => part.name === this.desk.work.part);
-    if (own?.problem) {
-      this.doubted(own.problem);
-    }
-    this.showFields();
-    this.showFiles();
   }
 
   /** @param {boolean} on */
@@ -334,6 +237,13 @@ export class Bench {
       this.whatIf.show(this.desk.work, row.measure, row.current().value);
     } else {
       this.whatIf?.clear();
+    }
+  }
+
+  /** A note that asks for nothing goes when what it told of is past. */
+  passing() {
+    if (!byId('note').classList.contains('trouble')) {
+      this.note('');
     }
   }
 

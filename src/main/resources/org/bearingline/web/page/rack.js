@@ -210,7 +210,7 @@ function together(bits) {
   const places = new Map();
   for (const bit of bits) {
     const there = places.get(bit.write);
-    places.set(bit.write, there ? { ...there, cuttingLength: `${there.cuttingLength}, ${bit.cuttingLength}` } : bit);
+    places.set(bit.write, there ? { ...there, cuttingLength: `${there.cuttingLength.replace(/ (in|mm)$/, '')}, ${bit.cuttingLength}` } : bit);
   }
   return [...places.values()];
 }

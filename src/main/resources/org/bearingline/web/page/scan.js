@@ -65,5 +65,5 @@ function wishes() {
 
 /** @param {string} sentence */
 function refuse(sentence) {
-  setText(byId('scan-refusal'), sentence);
+  setText(byId('scan-refusal'), sentence.replace('--dpi', 'its dots per inch'));
 }
