@@ -141,7 +141,7 @@ class PageOpeningTest {
           () -> bench.is("document.querySelectorAll('.bit').length === 3"),
           "two bits and the choice");
       bench.drop("broken.yaml", "job: [");
-      bench.awaitText("#note-text", "broken.yaml");
+      bench.awaitText("#note-text", "broken.yaml:");
       assertTrue(bench.is("document.getElementById('note').matches('.trouble')"));
       assertEquals(
           1L, bench.run("return document.querySelectorAll('.slip').length"), "the work stays");
