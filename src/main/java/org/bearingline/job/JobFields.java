@@ -52,9 +52,14 @@ final class JobFields {
         place.isEmpty() ? null : place);
   }
 
-  /** Where a fault of a file or an edge goes away with a wish, that wish; else the problem. */
+  /**
+   * Where a fault of a file or an edge goes away with a wish, that wish; else the problem. A spot
+   * is where the wish itself was written.
+   */
   private static Problem healing(Problem problem) {
-    return problem.getCause() instanceof Problem wish && wish.place() instanceof Place.Option
+    return !(problem.place() instanceof Place.Spot)
+            && problem.getCause() instanceof Problem wish
+            && wish.place() instanceof Place.Option
         ? wish
         : problem;
   }
