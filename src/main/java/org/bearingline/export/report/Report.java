@@ -124,32 +124,15 @@ public record Report(List<Part> parts, Optional<FamilyReport> families, Optional
 
     /** The same with what is done to it. */
     public Part with(Work done) {
-      return new Part(
-          name,
-          quantity,
-          bounds,
-          area,
-          smallestInsideRadius,
-          narrowestNeck,
-          largestCutterDiameter,
-          cutterDiameter,
-          follower,
-          templateOffset,
-          leftovers,
-          overcuts,
-          bits,
-          roughLine,
-          feed,
-          passes,
-          proof,
-          notes,
-          files,
-          Optional.of(done),
-          drawing);
+      return with(Optional.of(done), drawing);
     }
 
     /** The same with what became of its drawing. */
     public Part drawnBy(DrawingReport cleaned) {
+      return with(work, Optional.of(cleaned));
+    }
+
+    private Part with(Optional<Work> newWork, Optional<DrawingReport> newDrawing) {
       return new Part(
           name,
           quantity,
@@ -170,8 +153,8 @@ public record Report(List<Part> parts, Optional<FamilyReport> families, Optional
           proof,
           notes,
           files,
-          work,
-          Optional.of(cleaned));
+          newWork,
+          newDrawing);
     }
 
     public Part {

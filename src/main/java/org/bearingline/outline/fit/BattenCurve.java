@@ -12,11 +12,11 @@ import org.bearingline.problem.Problem;
  * lengths, with continuous direction and curvature. A free end is straight (second derivative 0); a
  * held end has a given direction; a closed batten has no ends.
  */
-public final class BattenCurve implements Curve {
+public final class BattenCurve implements CurveOnCurve {
 
-  private final CubicChain chain;
+  private final CurveChain chain;
 
-  private BattenCurve(CubicChain chain) {
+  private BattenCurve(CurveChain chain) {
     this.chain = chain;
   }
 
@@ -77,33 +77,8 @@ public final class BattenCurve implements Curve {
   }
 
   @Override
-  public Point pointAt(double t) {
-    return chain.pointAt(t);
-  }
-
-  @Override
-  public Point velocityAt(double t) {
-    return chain.velocityAt(t);
-  }
-
-  @Override
-  public Point accelerationAt(double t) {
-    return chain.accelerationAt(t);
-  }
-
-  @Override
-  public Point directionAfter(double t) {
-    return chain.directionAfter(t);
-  }
-
-  @Override
-  public Point directionBefore(double t) {
-    return chain.directionBefore(t);
-  }
-
-  @Override
-  public int stretches() {
-    return chain.stretches();
+  public Curve curve() {
+    return chain;
   }
 
   /** The cubics over chords {@code h} whose second derivatives at the points are {@code bends}. */
@@ -122,7 +97,7 @@ public final class BattenCurve implements Curve {
       pieces.add(new CubicBezier(a, a.plus(out.times(h[i] / 3)), b.minus(in.times(h[i] / 3)), b));
       shares.add(h[i]);
     }
-    return new BattenCurve(new CubicChain(pieces, shares, List.of()));
+    return new BattenCurve(new CurveChain(pieces, shares, List.of()));
   }
 
   private static Point slope(List<Point> points, double[] h, int i) {

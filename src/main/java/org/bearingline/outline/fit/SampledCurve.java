@@ -12,14 +12,14 @@ import org.bearingline.problem.Problem;
  * tangents is the usual cubic for that arc. Straight steps stay straight and are cut off from bent
  * ones; a point with two directions is a corner.
  */
-public final class SampledCurve implements Curve {
+public final class SampledCurve implements CurveOnCurve {
 
   /** Sine of the angle within which directions and chord count as one straight. */
   private static final double STRAIGHT = 1e-8;
 
-  private final CubicChain chain;
+  private final CurveChain chain;
 
-  private SampledCurve(CubicChain chain) {
+  private SampledCurve(CurveChain chain) {
     this.chain = chain;
   }
 
@@ -76,42 +76,12 @@ public final class SampledCurve implements Curve {
       pieces.add(piece(a, b, chord));
       shares.add(chord);
     }
-    return new SampledCurve(new CubicChain(pieces, shares, cuts));
+    return new SampledCurve(new CurveChain(pieces, shares, cuts));
   }
 
   @Override
-  public Point pointAt(double t) {
-    return chain.pointAt(t);
-  }
-
-  @Override
-  public Point velocityAt(double t) {
-    return chain.velocityAt(t);
-  }
-
-  @Override
-  public Point accelerationAt(double t) {
-    return chain.accelerationAt(t);
-  }
-
-  @Override
-  public Point directionAfter(double t) {
-    return chain.directionAfter(t);
-  }
-
-  @Override
-  public Point directionBefore(double t) {
-    return chain.directionBefore(t);
-  }
-
-  @Override
-  public List<Double> breaks() {
-    return chain.breaks();
-  }
-
-  @Override
-  public int stretches() {
-    return chain.stretches();
+  public Curve curve() {
+    return chain;
   }
 
   private static boolean isStraight(Sample a, Sample b) {

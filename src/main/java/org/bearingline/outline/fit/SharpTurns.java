@@ -1,6 +1,5 @@
 package org.bearingline.outline.fit;
 
-import java.util.List;
 import java.util.Set;
 import java.util.stream.Collectors;
 import org.bearingline.outline.Point;
@@ -9,7 +8,7 @@ import org.bearingline.outline.Point;
  * A curve whose turns of next to no radius count as corners: an all but flat fold turns round
  * within far less than the tolerance, and arcs so small would be of no use to anyone.
  */
-final class SharpTurns implements Curve {
+final class SharpTurns implements CurveOnCurve {
 
   /** Share of the tolerance below which the radius of a turn makes it a corner. */
   private static final double CORNER_RADIUS = 1e-6;
@@ -45,6 +44,11 @@ final class SharpTurns implements Curve {
   }
 
   @Override
+  public Curve curve() {
+    return curve;
+  }
+
+  @Override
   public Point directionAfter(double t) {
     return curve.directionAfter(corners.contains(t) ? away(t, 1) : t);
   }
@@ -62,30 +66,5 @@ final class SharpTurns implements Curve {
       step *= 2;
     }
     return t + side * step;
-  }
-
-  @Override
-  public Point pointAt(double t) {
-    return curve.pointAt(t);
-  }
-
-  @Override
-  public Point velocityAt(double t) {
-    return curve.velocityAt(t);
-  }
-
-  @Override
-  public Point accelerationAt(double t) {
-    return curve.accelerationAt(t);
-  }
-
-  @Override
-  public List<Double> breaks() {
-    return curve.breaks();
-  }
-
-  @Override
-  public int stretches() {
-    return curve.stretches();
   }
 }

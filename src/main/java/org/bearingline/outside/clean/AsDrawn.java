@@ -8,6 +8,7 @@ import org.bearingline.outline.Line;
 import org.bearingline.outline.Point;
 import org.bearingline.outline.Primitive;
 import org.bearingline.outline.fit.Curve;
+import org.bearingline.outline.fit.CurveChain;
 import org.bearingline.outline.fit.CurveFit;
 import org.bearingline.outside.StrokePiece;
 import org.bearingline.problem.Problem;
@@ -134,7 +135,7 @@ final class AsDrawn {
     if (curves.isEmpty()) {
       return;
     }
-    Curve whole = curves.size() == 1 ? curves.get(0) : new JoinedCurve(curves);
+    Curve whole = curves.size() == 1 ? curves.get(0) : CurveChain.smooth(curves);
     CurveFit.fit(whole, tolerance).primitives().forEach(this::append);
     curves.clear();
   }

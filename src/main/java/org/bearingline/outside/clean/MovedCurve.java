@@ -1,9 +1,9 @@
 package org.bearingline.outside.clean;
 
-import java.util.List;
 import org.bearingline.outline.Point;
 import org.bearingline.outline.Similarity;
 import org.bearingline.outline.fit.Curve;
+import org.bearingline.outline.fit.CurveOnCurve;
 
 /**
  * A curve under a map that keeps shape.
@@ -11,7 +11,7 @@ import org.bearingline.outline.fit.Curve;
  * @param curve as drawn
  * @param map what is done to it
  */
-record MovedCurve(Curve curve, Similarity map) implements Curve {
+record MovedCurve(Curve curve, Similarity map) implements CurveOnCurve {
 
   private Point turned(Point vector) {
     return map.apply(vector).minus(map.apply(Point.ORIGIN));
@@ -30,16 +30,6 @@ record MovedCurve(Curve curve, Similarity map) implements Curve {
   @Override
   public Point accelerationAt(double t) {
     return turned(curve.accelerationAt(t));
-  }
-
-  @Override
-  public List<Double> breaks() {
-    return curve.breaks();
-  }
-
-  @Override
-  public int stretches() {
-    return curve.stretches();
   }
 
   @Override

@@ -8,6 +8,7 @@ import org.bearingline.outline.Line;
 import org.bearingline.outline.Point;
 import org.bearingline.outline.fit.CubicBezier;
 import org.bearingline.outline.fit.Curve;
+import org.bearingline.outline.fit.CurveOnCurve;
 import org.bearingline.outside.StrokePiece;
 
 /** Moves the ends of stroke pieces so that they meet. */
@@ -107,7 +108,7 @@ final class Welding {
   }
 
   /** A curve pulled along at its ends: by {@code first} at its start, {@code last} at its end. */
-  private record Drawn(Curve curve, Point first, Point last) implements Curve {
+  private record Drawn(Curve curve, Point first, Point last) implements CurveOnCurve {
 
     @Override
     public Point pointAt(double t) {
@@ -118,34 +119,9 @@ final class Welding {
     public Point velocityAt(double t) {
       return curve.velocityAt(t).plus(last.minus(first));
     }
-
-    @Override
-    public Point accelerationAt(double t) {
-      return curve.accelerationAt(t);
-    }
-
-    @Override
-    public List<Double> breaks() {
-      return curve.breaks();
-    }
-
-    @Override
-    public int stretches() {
-      return curve.stretches();
-    }
-
-    @Override
-    public Point directionAfter(double t) {
-      return curve.directionAfter(t);
-    }
-
-    @Override
-    public Point directionBefore(double t) {
-      return curve.directionBefore(t);
-    }
   }
 
-  private record Backwards(Curve curve) implements Curve {
+  private record Backwards(Curve curve) implements CurveOnCurve {
 
     @Override
     public Point pointAt(double t) {
@@ -169,11 +145,6 @@ final class Welding {
         turned.add(1 - curve.breaks().get(i));
       }
       return turned;
-    }
-
-    @Override
-    public int stretches() {
-      return curve.stretches();
     }
 
     @Override

@@ -6,13 +6,13 @@ import java.util.List;
 import org.bearingline.outline.Point;
 
 /**
- * Cubics one after the other, each with its share of the parameter.
+ * Curves one after the other, each with its share of the parameter.
  *
  * <p>At a knot the piece after it answers, but for the direction just before it.
  */
-final class CubicChain implements Curve {
+public final class CurveChain implements Curve {
 
-  private final List<CubicBezier> pieces;
+  private final List<Curve> pieces;
   private final double[] knots;
   private final List<Double> breaks;
 
@@ -21,7 +21,7 @@ final class CubicChain implements Curve {
    * @param shares of the parameter, one to a piece, each more than 0, in any unit
    * @param cuts numbers of the pieces before which the chain is to be cut
    */
-  CubicChain(List<CubicBezier> pieces, List<Double> shares, List<Integer> cuts) {
+  CurveChain(List<? extends Curve> pieces, List<Double> shares, List<Integer> cuts) {
     this.pieces = List.copyOf(pieces);
     double whole = shares.stream().mapToDouble(Double::doubleValue).sum();
     knots = new double[pieces.size() + 1];
@@ -33,7 +33,22 @@ final class CubicChain implements Curve {
     knots[pieces.size()] = 1;
     List<Double> at = new ArrayList<>();
     cuts.forEach(piece -> at.add(knots[piece]));
-    breaks = List.copyOf(at);
+    for (int i = 0; i < pieces.size(); i++) {
+      for (double t : pieces.get(i).breaks()) {
+        at.add(knots[i] + t * width(i));
+      }
+    }
+    breaks = at.stream().sorted().toList();
+  }
+
+  /** Curves that run on smoothly into each other, each with a share like its chords'. */
+  public static CurveChain smooth(List<Curve> pieces) {
+    List<Double> shares = new ArrayList<>();
+    for (Curve piece : pieces) {
+      Point middle = piece.pointAt(0.5);
+      shares.add(piece.pointAt(0).distanceTo(middle) + middle.distanceTo(piece.pointAt(1)));
+    }
+    return new CurveChain(pieces, shares, List.of());
   }
 
   @Override
@@ -74,7 +89,7 @@ final class CubicChain implements Curve {
 
   @Override
   public int stretches() {
-    return pieces.size();
+    return pieces.stream().mapToInt(Curve::stretches).sum();
   }
 
   private int after(double t) {
