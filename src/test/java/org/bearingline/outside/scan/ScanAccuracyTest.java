@@ -31,7 +31,8 @@ import org.junit.jupiter.params.provider.CsvSource;
 /** Photographs known templates with a script apart and compares what is traced. */
 class ScanAccuracyTest {
 
-  @TempDir Path folder;
+  /** Shared, so that what stands in several scenes is drawn once. */
+  @TempDir static Path folder;
 
   static Outline rail(Map<String, String> measures) {
     return ShapeLibrary.builtIn()
@@ -135,11 +136,7 @@ class ScanAccuracyTest {
   void aPhotoBetweenLooseMarksIsTrue(int measured, double lens, double most) throws IOException {
     Camera camera = new Camera(4000, 2300, 5200, 0, 0, 720, 4, -3, 0).lookingAt(246, 60);
     Outline rail = rail(Map.of("length", "16in", "width", "3in", "tenon", "0in"));
-    sheet("A4");
-    Path page = folder.resolve("marks");
-    ExternalProgram.named("pdftoppm")
-        .run("-gray", "-png", "-r", 600, "-singlefile", folder.resolve("corner-marks.pdf"), page);
-    Path png = folder.resolve("marks.png");
+    byte[] sheet = sheet("A4");
     Scene scene = new Scene(folder, 0.06);
     // Each quarter of the page with its cross at this place of it, mm; laid as they come to lie.
     double top = 297 - 6.35 - 24 * (0.5 + 1 / 7.0);
@@ -153,10 +150,10 @@ class ScanAccuracyTest {
       double dx = crosses[i][0] - part.minX();
       double dy = crosses[i][1] - part.minY();
       scene.card(
-          png,
+          sheet,
           600,
           part,
-          "card-" + i,
+          297,
           places[i][0] - c * dx + s * dy,
           places[i][1] - s * dx - c * dy,
           turns[i]);

@@ -2,6 +2,7 @@ package org.bearingline.outside.scan;
 
 import java.io.IOException;
 import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -9,12 +10,15 @@ import java.util.List;
 import java.util.Locale;
 import java.util.stream.Collectors;
 import java.util.stream.DoubleStream;
+import java.util.zip.CRC32;
 import org.bearingline.external.ExternalProgram;
 import org.bearingline.outline.Arc;
 import org.bearingline.outline.Bounds;
 import org.bearingline.outline.Loop;
 import org.bearingline.outline.Outline;
+import org.bearingline.outline.Point;
 import org.bearingline.outline.Primitive;
+import org.bearingline.outline.Similarity;
 
 /**
  * A scene that is photographed by a script apart from the program: templates drawn by librsvg and
@@ -39,10 +43,14 @@ final class Scene {
   /** Lays a template with its origin at a place, turned about it. */
   Scene template(Outline outline, double wood, double x, double y, double turn, double dpi) {
     Bounds box = wholeInches(outline.bounds().grown(2));
-    Path svg = folder.resolve("template-" + layers.size() + ".svg");
-    Path png = folder.resolve("template-" + layers.size() + ".png");
-    write(svg, svg(outline, box));
-    ExternalProgram.named("rsvg-convert").run("-d", dpi, "-p", dpi, "-b", "white", "-o", png, svg);
+    String text = svg(outline, box);
+    Path png = drawn("template", text.getBytes(StandardCharsets.UTF_8), dpi, ".png");
+    if (!Files.exists(png)) {
+      Path svg = Path.of(png + ".svg");
+      write(svg, text);
+      ExternalProgram.named("rsvg-convert")
+          .run("-d", dpi, "-p", dpi, "-b", "white", "-o", png, svg);
+    }
     double c = Math.cos(Math.toRadians(turn));
     double s = Math.sin(Math.toRadians(turn));
     layers.add(
@@ -58,37 +66,55 @@ final class Scene {
 
   /** Lays a page of a PDF with its lower left corner at a place, turned about it. */
   Scene page(byte[] pdf, double x, double y, double turn, double dpi) {
-    Path file = folder.resolve("page-" + layers.size() + ".pdf");
-    Path root = folder.resolve("page-" + layers.size());
-    try {
-      Files.write(file, pdf);
-    } catch (IOException e) {
-      throw new UncheckedIOException(e);
-    }
-    ExternalProgram.named("pdftoppm").run("-gray", "-png", "-r", dpi, "-singlefile", file, root);
-    layers.add(layer(Path.of(root + ".png"), dpi / 25.4, x, y, turn, ""));
+    layers.add(layer(raster(pdf, dpi), dpi / 25.4, x, y, turn, ""));
     return this;
   }
 
-  /** Cuts a part out of the page laid last: mm from its lower left corner. */
-  Scene card(Path page, double dpi, Bounds part, String name, double x, double y, double turn) {
-    Path out = folder.resolve(name + ".png");
+  /**
+   * Cuts a part out of a page and lays that.
+   *
+   * @param part mm from the page's lower left corner
+   * @param high mm of the page
+   */
+  Scene card(byte[] pdf, double dpi, Bounds part, double high, double x, double y, double turn) {
     double dots = dpi / 25.4;
+    long left = Math.round(part.minX() * dots);
+    long low = Math.round((high - part.minY()) * dots);
     String cut =
-        "from PIL import Image; Image.MAX_IMAGE_PIXELS = None; i = Image.open('%s');"
-            + " i.crop((%d, i.height - %d, %d, i.height - %d)).save('%s')";
-    ExternalProgram.pythonWith("PIL")
-        .run(
-            "-c",
-            cut.formatted(
-                page,
-                Math.round(part.minX() * dots),
-                Math.round(part.maxY() * dots),
+        ", \"part\": [%d, %d, %d, %d]"
+            .formatted(
+                left,
+                Math.round((high - part.maxY()) * dots),
                 Math.round(part.maxX() * dots),
-                Math.round(part.minY() * dots),
-                out));
-    layers.add(layer(out, dots, x, y, turn, ""));
+                low);
+    // Cut between dots, so not quite where it was asked for.
+    Similarity turned = Similarity.rotation(turn, Point.ORIGIN);
+    Point corner =
+        turned.apply(new Point(left / dots - part.minX(), high - low / dots - part.minY()));
+    layers.add(layer(raster(pdf, dpi), dots, x + corner.x(), y + corner.y(), turn, cut));
     return this;
+  }
+
+  private Path raster(byte[] pdf, double dpi) {
+    Path pgm = drawn("page", pdf, dpi, ".pgm");
+    if (!Files.exists(pgm)) {
+      Path file = Path.of(pgm + ".pdf");
+      try {
+        Files.write(file, pdf);
+      } catch (IOException e) {
+        throw new UncheckedIOException(e);
+      }
+      String root = pgm.toString().replaceAll("\\.pgm$", "");
+      ExternalProgram.named("pdftoppm").run("-gray", "-r", dpi, "-singlefile", file, root);
+    }
+    return pgm;
+  }
+
+  /** Where the raster of a content lies: scenes of one folder draw the same thing once. */
+  private Path drawn(String kind, byte[] content, double dpi, String end) {
+    CRC32 sum = new CRC32();
+    sum.update(content);
+    return folder.resolve("%s-%08x-%.0f%s".formatted(kind, sum.getValue(), dpi, end));
   }
 
   /** Whole inches have whole dots, so that the raster's lower left corner is where it should be. */
