@@ -10,6 +10,10 @@ import org.bearingline.outline.Point;
 /**
  * Writes the page of corner marks. Nothing is printed between the four crosses: there the template
  * lies, and any line would be taken for its edge. Lengths are true mm of the printed paper.
+ *
+ * <p>The marks' edges lie a whole number of a printer's dots from each other. A printer moves every
+ * edge to its next dot; these it moves all alike, so that four marks cut apart are of one size and
+ * square, which a view of them is found by.
  */
 public final class MarksPdf {
 
@@ -25,8 +29,13 @@ public final class MarksPdf {
   /** White round a mark, as a share of its side. */
   private static final double QUIET = 1 / 7.0;
 
+  /** mm: the coarsest dots of the printers in use, common practice; finer ones have it as well. */
+  private static final double DOT = 25.4 / 600;
+
   private final MarksPage page;
   private final Canvas canvas;
+  private final double side;
+  private final double high;
   private final double width;
   private final double height;
   private final Point[] centres;
@@ -36,15 +45,27 @@ public final class MarksPdf {
     this.canvas = canvas;
     this.width = width;
     this.height = height;
-    double left = (width - page.across()) / 2;
-    double top = height - Margins.usual().side() - page.side() * (0.5 + QUIET);
+    double dotX = DOT * page.printed().x() / 100;
+    double dotY = DOT * page.printed().y() / 100;
+    this.side = whole(page.side(), dotX);
+    this.high = whole(page.side(), dotY);
+    double across = whole(page.across(), dotX);
+    double along = whole(page.along(), dotY);
+    double left = whole((width - across - side) / 2, dotX) + side / 2;
+    // Dots are counted from the upper left corner of the paper.
+    double down = whole(Margins.usual().side() + page.side() * QUIET, dotY);
+    double top = height - down - high / 2;
     this.centres =
         new Point[] {
           new Point(left, top),
-          new Point(left + page.across(), top),
-          new Point(left + page.across(), top - page.along()),
-          new Point(left, top - page.along())
+          new Point(left + across, top),
+          new Point(left + across, top - along),
+          new Point(left, top - along)
         };
+  }
+
+  private static double whole(double length, double dot) {
+    return dot * Math.rint(length / dot);
   }
 
   /** The file's bytes. */
@@ -85,12 +106,13 @@ public final class MarksPdf {
 
   private void mark(MarksPage.Mark mark, Point centre) {
     int rows = mark.cells().size();
-    double cell = page.side() / rows;
-    double left = centre.x() - page.side() / 2;
-    double top = centre.y() + page.side() / 2;
+    double across = side / rows;
+    double along = high / rows;
+    double left = centre.x() - side / 2;
+    double top = centre.y() + high / 2;
     // The black square first, then its white cells: black cells side by side would show seams.
     canvas.brush(BLACK);
-    canvas.box(new Bounds(left, top - page.side(), left + page.side(), top));
+    canvas.box(new Bounds(left, top - high, left + side, top));
     canvas.fill();
     canvas.brush(WHITE);
     for (int row = 0; row < rows; row++) {
@@ -99,10 +121,10 @@ public final class MarksPdf {
         if (!cells.get(column)) {
           canvas.box(
               new Bounds(
-                  left + column * cell,
-                  top - (row + 1) * cell,
-                  left + (column + 1) * cell,
-                  top - row * cell));
+                  left + column * across,
+                  top - (row + 1) * along,
+                  left + (column + 1) * across,
+                  top - row * along));
         }
       }
     }

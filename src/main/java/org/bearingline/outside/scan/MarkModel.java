@@ -22,10 +22,16 @@ final class MarkModel implements FunctionNtoM {
   private static final int LOOSE = 20;
   private static final int WHOLE = 9;
 
-  /** How well a corner is placed in the picture, pixels; from scans of known marks. */
-  private static final double CORNER_ERROR = 0.05;
+  /** How well a corner is placed in the picture, pixels; from pictures of known marks. */
+  private static final double CORNER_ERROR = 0.03;
 
-  /** How well a maker reads a rule between two crosses, mm. */
+  /** How well a corner is printed, mm: a quarter of a dot at 600 dpi. */
+  private static final double PRINT_ERROR = 0.01;
+
+  /**
+   * How well a maker reads a rule between two crosses, mm: half of the division of a rule in half
+   * millimetres or 1/64 in, common practice.
+   */
   private static final double RULE_ERROR = 0.25;
 
   /** The lens of a telephone or a camera bends less than this, in its own units. */
@@ -58,6 +64,11 @@ final class MarkModel implements FunctionNtoM {
     this.middle = middle;
     this.half = half;
     this.unit = unit;
+  }
+
+  /** The same with other distances measured. */
+  MarkModel with(List<MarksApart.Distance> others) {
+    return new MarkModel(marks, set, others, middle, half, unit);
   }
 
   boolean isLoose() {
@@ -108,11 +119,13 @@ final class MarkModel implements FunctionNtoM {
   public void process(double[] unknowns, double[] misses) {
     int at = 0;
     for (int i = 0; i < 4; i++) {
+      double perMm = marks.get(i).side() / set.side();
+      double error = Math.hypot(CORNER_ERROR, PRINT_ERROR * perMm);
       for (int corner = 0; corner < 4; corner++) {
         Point seen = marks.get(i).corners().get(corner);
         Point meant = pixels(unknowns, corner(unknowns, i, corner));
-        misses[at++] = (meant.x() - seen.x()) / CORNER_ERROR;
-        misses[at++] = (meant.y() - seen.y()) / CORNER_ERROR;
+        misses[at++] = (meant.x() - seen.x()) / error;
+        misses[at++] = (meant.y() - seen.y()) / error;
       }
     }
     misses[at++] = unknowns[LENS] / USUAL_LENS;

@@ -32,8 +32,14 @@ final class MarksFit {
    * @param cornerMiss mm by which the worst corner misses
    * @param distanceMiss mm by which the worst measured distance misses; 0 for a whole sheet
    * @param bend mm by which the lens bends lines where the marks are, at most
+   * @param trust how true it is; empty for a whole sheet
    */
-  record Found(MarksMapping mapping, double cornerMiss, double distanceMiss, double bend) {}
+  record Found(
+      MarksMapping mapping,
+      double cornerMiss,
+      double distanceMiss,
+      double bend,
+      Optional<MarksTrust> trust) {}
 
   /**
    * @param marks A, B, C, D of one set
@@ -122,10 +128,7 @@ final class MarksFit {
   }
 
   private Found found(MarkModel model, double[] solved, Optional<RaisedFace> raised) {
-    double[] view = new double[9];
-    System.arraycopy(solved, 0, view, 0, MarkModel.VIEW);
-    view[8] = 1;
-    MarksMapping mapping = mapping(model, view, model.lens(solved), raised);
+    MarksMapping mapping = mapping(model, solved, raised);
     double corner = 0;
     double bend = 0;
     for (int i = 0; i < 4; i++) {
@@ -150,7 +153,22 @@ final class MarksFit {
                   + " measure them and give --marks-apart, else lay the sheet flat",
               corner));
     }
-    return new Found(mapping, corner, distance, bend);
+    Optional<MarksTrust> trust =
+        apart.map(
+            measured ->
+                new MarksTrust(
+                    model,
+                    solved,
+                    unknowns -> mapping(model, unknowns, raised),
+                    measured.distances()));
+    return new Found(mapping, corner, distance, bend, trust);
+  }
+
+  private MarksMapping mapping(MarkModel model, double[] unknowns, Optional<RaisedFace> raised) {
+    double[] view = new double[9];
+    System.arraycopy(unknowns, 0, view, 0, MarkModel.VIEW);
+    view[8] = 1;
+    return mapping(model, view, model.lens(unknowns), raised);
   }
 
   private MarksMapping mapping(

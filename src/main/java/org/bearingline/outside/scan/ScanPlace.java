@@ -2,6 +2,7 @@ package org.bearingline.outside.scan;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import org.bearingline.problem.Place;
 import org.bearingline.problem.Problem;
@@ -12,8 +13,9 @@ import org.bearingline.problem.Problem;
  *
  * @param mapping from pixels to mm
  * @param field what of the picture is looked at
+ * @param trust how true the mapping is, where it is by loose marks
  */
-record ScanPlace(Mapping mapping, Field field) {
+record ScanPlace(Mapping mapping, Field field, Optional<MarksTrust> trust) {
 
   private static final double MM_PER_INCH = 25.4;
 
@@ -49,7 +51,8 @@ record ScanPlace(Mapping mapping, Field field) {
             MM_PER_INCH / dpiX,
             MM_PER_INCH / dpiY,
             decoded.facts().orientation()),
-        Field.whole(image));
+        Field.whole(image),
+        Optional.empty());
   }
 
   private static ScanPlace byMarks(
@@ -68,7 +71,7 @@ record ScanPlace(Mapping mapping, Field field) {
     MarksFit.Found found =
         new MarksFit(file, marks, set, settings.apart()).fit(image, settings.raised());
     words.marks(found, settings);
-    return new ScanPlace(found.mapping(), Field.between(image, marks));
+    return new ScanPlace(found.mapping(), Field.between(image, marks), found.trust());
   }
 
   /** The marks A to D of one set; fails where one is missing or seen twice. */

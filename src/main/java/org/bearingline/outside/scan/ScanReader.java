@@ -74,6 +74,7 @@ public final class ScanReader {
     double noise = pixel * Math.max(LEAST_NOISE, NOISE_DEVIATIONS * TraceNoise.of(loops));
     words.template(loops.get(0), loops.size() - 1, pixel);
     words.quality(quality, pixel, noise, settings);
+    place.trust().ifPresent(trust -> words.hope(trust.of(loops.get(0)), settings));
     return new Scan(
         sketch(loops, mapping, quality, noise, ignored(traced, loops)),
         pixel,

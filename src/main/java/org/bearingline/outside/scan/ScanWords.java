@@ -84,6 +84,30 @@ final class ScanWords {
     }
   }
 
+  /** What the distances between loose marks are good for. */
+  void hope(MarksTrust.Hope hope, ScanSettings settings) {
+    notes.add(
+        "by these distances, each read to a quarter of a millimetre, the template is true to about "
+            + digits(2, hope.error())
+            + " mm from end to end");
+    if (hope.error() <= settings.tolerance()) {
+      return;
+    }
+    warnings.add(
+        "the distances measured carry "
+            + digits(2, hope.error())
+            + " mm, not "
+            + digits(2, settings.tolerance())
+            + " mm"
+            + (hope.next().isEmpty()
+                ? "; lay smaller templates on the whole sheet"
+                : "; measure "
+                    + String.join(", ", hope.next())
+                    + " as well, which makes it "
+                    + digits(2, hope.then())
+                    + " mm"));
+  }
+
   void contrast(Lighting lighting) {
     if (lighting.contrast() < WEAK_CONTRAST) {
       warnings.add(

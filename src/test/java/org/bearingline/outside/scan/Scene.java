@@ -83,10 +83,7 @@ final class Scene {
     String cut =
         ", \"part\": [%d, %d, %d, %d]"
             .formatted(
-                left,
-                Math.round((high - part.maxY()) * dots),
-                Math.round(part.maxX() * dots),
-                low);
+                left, Math.round((high - part.maxY()) * dots), Math.round(part.maxX() * dots), low);
     // Cut between dots, so not quite where it was asked for.
     Similarity turned = Similarity.rotation(turn, Point.ORIGIN);
     Point corner =

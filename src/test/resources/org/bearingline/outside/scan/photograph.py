@@ -7,8 +7,9 @@ numbers: from straight pixels to mm), lens (Brown's first radial term, in half d
 blur (pixels), lamp (share of light lost from left to right and to the corners), noise (levels),
 quality (JPEG; 0 for PNG), dpi (written into the file; 0 for none), out.
 
-Every pixel is the mean of fine × fine places, each read between the dots of the layers. Tiles of
-the picture over which a layer is all white or all black are filled without looking at places.
+Every pixel is the mean of places within it, no farther from each other than the dots of the finest
+layer, each read between the dots. Fewer would move edges that lie level by a quarter of a pixel.
+Tiles of the picture over which a layer is all white or all black are filled without looking.
 """
 import json
 import sys
@@ -17,14 +18,13 @@ import numpy as np
 from PIL import Image
 
 Image.MAX_IMAGE_PIXELS = None
-TILE = 48
+TILE = 32
 scene = json.load(open(sys.argv[1]))
 width, height = scene["size"]
 random = np.random.default_rng(int(scene.get("seed", 1)))
 back = np.array(scene["back"]).reshape(3, 3)
 half = np.hypot(width, height) / 2
 lens = scene.get("lens", 0)
-fine = scene.get("fine", 2)
 
 
 def light_of(srgb):
@@ -132,6 +132,10 @@ class Layer:
 
 
 layers = [Layer(said) for said in scene["layers"]]
+middle = np.array([[0, 1, 0], [0, 0, 1]]) + [[(width - 1) / 2], [(height - 1) / 2]]
+mx, my = places(*middle)
+pixel = max(np.hypot(mx[1:] - mx[0], my[1:] - my[0]))
+fine = max(2, int(np.ceil(max(layer.dots for layer in layers) * pixel - 0.1)))
 picture = np.empty((height, width), np.float32)
 steps = (np.arange(fine) + 0.5) / fine - 0.5
 for top in range(0, height, TILE):
