@@ -18,13 +18,19 @@ import numpy as np
 from PIL import Image
 
 Image.MAX_IMAGE_PIXELS = None
-TILE = 32
+LARGE, SMALL = 512, 32
 scene = json.load(open(sys.argv[1]))
 width, height = scene["size"]
 random = np.random.default_rng(int(scene.get("seed", 1)))
 back = np.array(scene["back"]).reshape(3, 3)
 half = np.hypot(width, height) / 2
 lens = scene.get("lens", 0)
+# The share by which a bent place is nearer to the middle when straight, by its bent distance.
+bent = np.linspace(0, 1.1, 5000)
+straight = bent.copy()
+for _ in range(60):
+    straight = bent / (1 + lens * straight * straight)
+shares = np.append(1, straight[1:] / bent[1:])
 
 
 def light_of(srgb):
@@ -41,11 +47,7 @@ def places(xs, ys):
     if lens != 0:
         bx = (xs - (width - 1) / 2) / half
         by = (ys - (height - 1) / 2) / half
-        r = np.hypot(bx, by)
-        u = r.copy()
-        for _ in range(20):
-            u = r / (1 + lens * u * u)
-        share = np.where(r > 0, u / np.where(r > 0, r, 1), 1)
+        share = np.interp(np.hypot(bx, by), bent, shares)
         xs = bx * share * half + (width - 1) / 2
         ys = by * share * half + (height - 1) / 2
     w = back[2, 0] * xs + back[2, 1] * ys + back[2, 2]
@@ -138,29 +140,44 @@ pixel = max(np.hypot(mx[1:] - mx[0], my[1:] - my[0]))
 fine = max(2, int(np.ceil(max(layer.dots for layer in layers) * pixel - 0.1)))
 picture = np.empty((height, width), np.float32)
 steps = (np.arange(fine) + 0.5) / fine - 0.5
-for top in range(0, height, TILE):
-    low = min(height, top + TILE)
-    for left in range(0, width, TILE):
-        right = min(width, left + TILE)
-        # The outline of the tile, and not its corners alone, for a lens bends its sides.
-        rim = np.linspace(-0.5, 0.5, 5)
-        rx = np.concatenate([rim, rim, rim * 0 - 0.5, rim * 0 + 0.5]) * (right - left)
-        ry = np.concatenate([rim * 0 - 0.5, rim * 0 + 0.5, rim, rim]) * (low - top)
-        mx, my = places(rx + (left + right - 1) / 2, ry + (top + low - 1) / 2)
-        greys = [layer.plain(*layer.dots_of(mx, my)) for layer in layers]
-        light = float(scene["ground"])
-        if None in greys:
-            xs = (np.arange(left, right)[:, None] + steps).ravel()[None, :]
-            ys = (np.arange(top, low)[:, None] + steps).ravel()[:, None]
-            mx, my = places(*np.broadcast_arrays(xs, ys))
-        for layer, grey in zip(layers, greys):
-            if grey is None:
-                light = layer.over(light, *layer.dots_of(mx, my))
-            else:
-                light = layer.filled(light, grey)
-        if np.ndim(light) == 2:
-            light = light.reshape(low - top, fine, right - left, fine).mean((1, 3))
-        picture[top:low, left:right] = light
+# The outline of a tile, and not its corners alone, for a lens bends its sides.
+rim = np.linspace(-0.5, 0.5, 5)
+rim_x = np.concatenate([rim, rim, rim * 0 - 0.5, rim * 0 + 0.5])
+rim_y = np.concatenate([rim * 0 - 0.5, rim * 0 + 0.5, rim, rim])
+
+
+def take(left, top, size):
+    """One tile of the picture, in quarters where a layer is not the same all over it."""
+    right, low = min(width, left + size), min(height, top + size)
+    if right <= left or low <= top:
+        return
+    mx, my = places(
+        rim_x * (right - left) + (left + right - 1) / 2, rim_y * (low - top) + (top + low - 1) / 2
+    )
+    greys = [layer.plain(*layer.dots_of(mx, my)) for layer in layers]
+    if None in greys and size > SMALL:
+        for x in (left, left + size // 2):
+            for y in (top, top + size // 2):
+                take(x, y, size // 2)
+        return
+    if None in greys:
+        xs = (np.arange(left, right)[:, None] + steps).ravel()[None, :]
+        ys = (np.arange(top, low)[:, None] + steps).ravel()[:, None]
+        mx, my = places(*np.broadcast_arrays(xs, ys))
+    light = float(scene["ground"])
+    for layer, grey in zip(layers, greys):
+        if grey is None:
+            light = layer.over(light, *layer.dots_of(mx, my))
+        else:
+            light = layer.filled(light, grey)
+    if np.ndim(light) == 2:
+        light = light.reshape(low - top, fine, right - left, fine).mean((1, 3))
+    picture[top:low, left:right] = light
+
+
+for top in range(0, height, LARGE):
+    for left in range(0, width, LARGE):
+        take(left, top, LARGE)
 
 blur = scene.get("blur", 0)
 if blur > 0:
