@@ -1,8 +1,12 @@
 package org.bearingline.cli;
 
 import java.io.PrintWriter;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
+import java.util.Set;
+import org.bearingline.problem.NearestName;
 import org.bearingline.problem.Problem;
 import picocli.CommandLine;
 
@@ -37,16 +41,44 @@ final class ProblemHandler
     if (failure.getCause() instanceof Problem problem) {
       return say(line, problem.spoken());
     }
+    if (failure instanceof CommandLine.MissingParameterException) {
+      // A slip in an option's name matters more than that the option is missing.
+      Optional<String> unknown = unknownOption(line, args);
+      if (unknown.isPresent()) {
+        failure = new CommandLine.UnmatchedArgumentException(line, List.of(unknown.get()));
+      }
+    }
     List<String> near =
         failure instanceof CommandLine.UnmatchedArgumentException unmatched
             ? unmatched.getSuggestions()
             : List.of();
-    String hint = near.isEmpty() ? "" : "; did you mean " + String.join(" or ", near) + "?";
+    String hint =
+        near.isEmpty() || near.get(0).startsWith("-")
+            ? nearOption(line, failure)
+            : "; did you mean " + String.join(" or ", near) + "?";
     String help = line.getCommandSpec().qualifiedName() + " --help";
     String said = failure.getMessage();
     // Ours begin small after the program's name; the library's own sentences follow suit.
     String small = said.substring(0, 1).toLowerCase(Locale.ROOT) + said.substring(1);
     return say(line, small + hint + " (see " + help + ")");
+  }
+
+  private static String nearOption(CommandLine line, CommandLine.ParameterException failure) {
+    if (!(failure instanceof CommandLine.UnmatchedArgumentException unmatched)) {
+      return "";
+    }
+    String given = unmatched.getUnmatched().get(0).split("=", 2)[0];
+    return given.startsWith("--")
+        ? NearestName.hint(line.getCommandSpec().optionsMap().keySet(), given)
+        : "";
+  }
+
+  private static Optional<String> unknownOption(CommandLine line, String[] args) {
+    Set<String> known = line.getCommandSpec().optionsMap().keySet();
+    return Arrays.stream(args)
+        .filter(arg -> arg.startsWith("--") && arg.length() > 2)
+        .filter(arg -> !known.contains(arg.split("=", 2)[0]))
+        .findFirst();
   }
 
   private static int say(CommandLine line, String sentence) {

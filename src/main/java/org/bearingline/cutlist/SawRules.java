@@ -1,5 +1,8 @@
 package org.bearingline.cutlist;
 
+import org.bearingline.problem.Place;
+import org.bearingline.problem.Problem;
+
 /**
  * How the shop saws boards up.
  *
@@ -21,8 +24,17 @@ public record SawRules(double kerf, double trim, double planing) {
    */
   private static final double USUAL_PLANING = 6.35;
 
+  /** mm; a chain saw's, which is no saw for furniture any more. */
+  private static final double WIDEST_KERF = 12.7;
+
   public SawRules {
     Sizes.checkOrZero("kerf", kerf);
+    if (kerf > WIDEST_KERF) {
+      throw new Problem(
+          Place.field("kerf"),
+          "no saw takes more than 1/2 in (12.7 mm) between two pieces; give the width of its cut,"
+              + " often 1/8in or 3mm");
+    }
     Sizes.checkOrZero("trim", trim);
     Sizes.checkOrZero("planing", planing);
   }

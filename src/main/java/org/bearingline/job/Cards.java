@@ -34,7 +34,18 @@ final class Cards {
         table(worked, units),
         sections(worked, plates, units),
         result.cautions(),
+        others(plates, units),
         Settings.paper(worked.order().wishes()).paper());
+  }
+
+  /** The plates after the first, each with what it makes. */
+  private static List<Card.Picture> others(List<Plate> plates, Units units) {
+    List<Card.Picture> pictures = new ArrayList<>();
+    for (Plate plate : plates.subList(1, plates.size())) {
+      String heading = plate.template().map(Template::title).orElse("");
+      pictures.add(new Card.Picture(Words.capital(heading), plate.cardPicture(units)));
+    }
+    return pictures;
   }
 
   /** A table as wide as the page, where the part has one. */
@@ -72,7 +83,7 @@ final class Cards {
     }
     result.roughLine().ifPresent(line -> sections.add(saw(line, units)));
     if (whole.isEmpty()) {
-      result.passes().ifPresent(passes -> sections.add(passes(passes, units)));
+      result.passes().ifPresent(passes -> sections.add(passes(worked, passes, units)));
     }
     if (isRouted) {
       worked.grain().flatMap(grain -> GrainSection.of(grain, units)).ifPresent(sections::add);
@@ -99,7 +110,7 @@ final class Cards {
     List<String> lines = new ArrayList<>();
     lines.add(Words.tool(result.settings(), units) + ".");
     for (Template template : result.templates()) {
-      lines.add(template.title() + ": " + offset(template, units));
+      lines.add(template(template, units));
       lines.addAll(template.notes());
     }
     result
@@ -111,6 +122,11 @@ final class Cards {
                         + LayoutWords.proof(proof.maxDeviation(), units)
                         + "."));
     return Card.Section.of("Bit and template", lines);
+  }
+
+  /** “Template 2, ledge: its opening is …”. */
+  private static String template(Template template, Units units) {
+    return Words.capital(template.title().replace(": ", ", ")) + ": " + offset(template, units);
   }
 
   static String offset(Template template, Units units) {
@@ -143,7 +159,7 @@ final class Cards {
   private static Card.Section reach(RoutingResult result, Units units) {
     List<String> lines = new ArrayList<>();
     StringBuilder said =
-        new StringBuilder(capital(ReachWords.largest(result.largestCutter(), units)));
+        new StringBuilder(Words.capital(ReachWords.largest(result.largestCutter(), units)));
     if (!result.bits().isEmpty()) {
       List<String> sizes = new ArrayList<>();
       for (var bit : result.bits()) {
@@ -214,7 +230,7 @@ final class Cards {
     return Card.Section.of("Rough line", lines);
   }
 
-  private static Card.Section passes(Passes passes, Units units) {
+  private static Card.Section passes(WorkedPart worked, Passes passes, Units units) {
     List<String> depths = new ArrayList<>();
     for (double depth : passes.depths()) {
       depths.add(Length.print(depth, units));
@@ -229,7 +245,9 @@ final class Cards {
                 + depths.get(count - 1)
                 + " below the face. "
             : String.join(", ", depths) + " below the face. ";
-    return Card.Section.of("Depth of the passes", List.of(said + passes.rule()));
+    List<String> lines = new ArrayList<>(List.of(said + passes.rule()));
+    lines.addAll(worked.setUp());
+    return Card.Section.of("Depth of the passes", lines);
   }
 
   private static Card.Section measures(WorkedPart worked, Units units) {
@@ -245,10 +263,6 @@ final class Cards {
               said.add(name.replace('_', ' ') + " " + value);
             });
     return Card.Section.of("Measures", List.of(String.join(", ", said) + "."));
-  }
-
-  private static String capital(String sentence) {
-    return sentence.substring(0, 1).toUpperCase(java.util.Locale.ROOT) + sentence.substring(1);
   }
 
   /** Short sentences for the foot of each sheet, which says itself how to print and join it. */

@@ -36,7 +36,13 @@ final class DrawnFields {
                   field + " belongs to a drawing; name its file with drawing, or leave it out");
         }
       }
-      return part.field("shape").text();
+      return part.optional("shape")
+          .orElseThrow(
+              () ->
+                  part.problem(
+                      "this part has neither shape nor drawing; write shape: with a shape's name or"
+                          + " file, or drawing: with an .svg or .dxf file"))
+          .text();
     }
     for (String field : List.of("shape", "measures")) {
       Optional<YamlNode> said = part.optional(field);

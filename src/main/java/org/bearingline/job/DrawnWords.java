@@ -17,6 +17,9 @@ final class DrawnWords {
   /** Degrees below which nobody sees that a joint turns. */
   private static final double LEAST_TURN = 0.01;
 
+  /** mm that only computing moves. */
+  private static final double UNMOVED = 1e-6;
+
   private DrawnWords() {}
 
   /** For the card. */
@@ -97,6 +100,9 @@ final class DrawnWords {
 
   private static String move(DrawnDesign design, Units units) {
     CleaningReport report = design.cleaned().report();
+    if (report.largestMove() < UNMOVED) {
+      return "Its line is taken as drawn.";
+    }
     return "The clean line lies no more than "
         + thousandths(report.largestMove(), units)
         + " from the drawn one (tolerance "

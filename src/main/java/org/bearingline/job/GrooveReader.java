@@ -78,7 +78,7 @@ final class GrooveReader {
 
   /** On the work's edge the depth is (D − B)/2, so bearing and depth settle each other. */
   private static SlotCutter cutter(OperationFields f, EdgeGroove.Rides rides, OptionalDouble into) {
-    Cutter cutter = new Cutter(f.length("bit"));
+    Cutter cutter = new Cutter(f.bit("bit"));
     double bearing;
     if (f.has("bearing")) {
       bearing = f.length("bearing");

@@ -33,8 +33,8 @@ final class InlayReader {
         "plug-collar",
         "plug-bit");
     Target target = f.opening(name);
-    Cutter cutter = new Cutter(f.length("bit"));
-    Cutter plugCutter = f.has("plug-bit") ? new Cutter(f.length("plug-bit")) : cutter;
+    Cutter cutter = new Cutter(f.bit("bit"));
+    Cutter plugCutter = f.has("plug-bit") ? new Cutter(f.bit("plug-bit")) : cutter;
     Pair collars = collars(f, cutter, plugCutter);
     double depth = f.length("depth");
     Head pocket = f.head(name + "-pocket", Face.A);

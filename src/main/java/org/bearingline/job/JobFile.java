@@ -91,6 +91,9 @@ record JobFile(
           "grain",
           "template-thickness");
 
+  /** No template is thicker, mm: two plates glued up. */
+  private static final double THICKEST_TEMPLATE = 50.8;
+
   static final Pattern FILE_NAME = Pattern.compile("[a-z0-9]+(-[a-z0-9]+)*");
 
   /**
@@ -134,7 +137,7 @@ record JobFile(
     OptionalDouble thickness = OptionalDouble.empty();
     Optional<YamlNode> stock = top.optional("stock");
     StockWishes usual =
-        new StockWishes(Grain.ALONG, length(top, "template-thickness", units), Optional.empty());
+        new StockWishes(Grain.ALONG, templateThickness(top, units), Optional.empty());
     if (stock.isPresent()) {
       stock.get().allowOnly(Set.of("thickness", "species", "grain"));
       thickness = length(stock.get(), "thickness", units);
@@ -205,14 +208,24 @@ record JobFile(
   }
 
   private static StockWishes stock(YamlNode node, StockWishes usual, Optional<Units> units) {
-    OptionalDouble template = length(node, "template-thickness", units);
-    if (template.isPresent() && !(template.getAsDouble() > 0)) {
-      throw node.field("template-thickness").problem("give a length above 0");
-    }
+    OptionalDouble template = templateThickness(node, units);
     return new StockWishes(
         node.optional("grain").map(Grain::read).orElse(usual.grain()),
         template.isPresent() ? template : usual.templateThickness(),
         node.optional("species").map(YamlNode::text).or(usual::species));
+  }
+
+  private static OptionalDouble templateThickness(YamlNode node, Optional<Units> units) {
+    OptionalDouble template = length(node, "template-thickness", units);
+    if (template.isPresent()
+        && !(template.getAsDouble() > 0 && template.getAsDouble() <= THICKEST_TEMPLATE)) {
+      throw node.field("template-thickness")
+          .problem(
+              "a template is thicker than 0 and no thicker than "
+                  + Words.both(THICKEST_TEMPLATE)
+                  + "; check the unit");
+    }
+    return template;
   }
 
   private static Entry entry(

@@ -20,7 +20,9 @@ final class LayoutWords {
     lines.add(
         (quantity == 1 ? name : name + " × " + quantity)
             + ": "
-            + ReachWords.largest(result.largestCutter(), units));
+            + (worked.whole().filter(whole -> whole.operations().size() > 1).isPresent()
+                ? ReachWords.largestForAll(result.largestCutter(), units)
+                : ReachWords.largest(result.largestCutter(), units)));
     lines.addAll(
         worked
             .whole()

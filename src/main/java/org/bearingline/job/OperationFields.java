@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.TreeSet;
+import org.bearingline.kit.ToolSizes;
 import org.bearingline.outline.Point;
 import org.bearingline.outline.Similarity;
 import org.bearingline.part.Cavity;
@@ -87,6 +88,21 @@ record OperationFields(
   double length(String name) {
     return Formula.read(node.field(name), scope, Dimension.LENGTH)
         .positive(values, "“" + name + "”");
+  }
+
+  /** The cutting diameter of a bit. */
+  double bit(String name) {
+    return ToolSizes.bit(length(name), node.field(name).place());
+  }
+
+  /** The diameter of a bearing. */
+  double bearing(String name) {
+    return ToolSizes.bearing(length(name), node.field(name).place());
+  }
+
+  /** The outside diameter of a collar. */
+  double collar(String name) {
+    return ToolSizes.collar(length(name), node.field(name).place());
   }
 
   OptionalDouble optionalLength(String name) {

@@ -1,7 +1,10 @@
 package org.bearingline.job;
 
+import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.bearingline.kit.Bit;
@@ -50,6 +53,34 @@ record OperationSetups(Kit kit, double stock, OptionalDouble template, Units uni
       return new WorkedOperation(number, planned, Optional.empty(), Optional.empty());
     } catch (Problem refused) {
       throw operation.problem(operation.name() + ": " + refused.getMessage());
+    }
+  }
+
+  /**
+   * What setting up operations asks for, said once where it is the same for several; what a bit
+   * cannot do is said too, not refused.
+   */
+  List<String> advice(List<Operation> operations) {
+    Map<String, List<String>> alike = new LinkedHashMap<>();
+    for (Operation operation : operations) {
+      if (operation instanceof Routed routed) {
+        alike.computeIfAbsent(advice(routed), unused -> new ArrayList<>()).add(operation.name());
+      }
+    }
+    alike.remove("");
+    List<String> lines = new ArrayList<>();
+    boolean several = operations.size() > 1;
+    alike.forEach(
+        (said, names) ->
+            lines.add(several ? Words.capital(Words.list(names)) + ": " + said : said));
+    return lines;
+  }
+
+  private String advice(Routed operation) {
+    try {
+      return String.join(" ", Setup.of(request(operation), units).advice());
+    } catch (Problem refused) {
+      return Words.capital(refused.getMessage()) + ".";
     }
   }
 

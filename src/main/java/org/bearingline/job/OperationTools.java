@@ -144,7 +144,7 @@ record OperationTools(Wishes wishes, Kit kit) {
   }
 
   private Optional<Cutter> ownBit(OperationFields fields) {
-    return fields.has("bit") ? Optional.of(new Cutter(fields.length("bit"))) : Optional.empty();
+    return fields.has("bit") ? Optional.of(new Cutter(fields.bit("bit"))) : Optional.empty();
   }
 
   private Cutter slotCutter(OperationFields fields, double width) {
@@ -197,7 +197,7 @@ record OperationTools(Wishes wishes, Kit kit) {
       return collar(fields, "collar", cutter);
     }
     if (fields.has("bearing")) {
-      return new Follower.Bearing(fields.length("bearing"));
+      return new Follower.Bearing(fields.bearing("bearing"));
     }
     if (fields.has("shares") && target.isPresent()) {
       return shared(fields, cutter, target.get());
@@ -210,7 +210,7 @@ record OperationTools(Wishes wishes, Kit kit) {
 
   /** A collar of a field, which the bit must pass. */
   Follower collar(OperationFields fields, String field, Cutter cutter) {
-    Follower collar = kit.known(new Follower.Collar(fields.length(field)));
+    Follower collar = kit.known(new Follower.Collar(fields.collar(field)));
     try {
       Pairing.check(cutter, collar);
     } catch (Problem tooNarrow) {

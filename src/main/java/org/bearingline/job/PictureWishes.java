@@ -129,7 +129,13 @@ public record PictureWishes(
     try {
       return Length.parse(text.strip());
     } catch (Problem unread) {
-      throw unread.at(Place.option("--marks-apart"));
+      throw new Problem(
+          Place.option("--marks-apart"),
+          "“"
+              + text.strip()
+              + "” is no distance of two marks; write A to B and B to C as in 600mm,300mm, or"
+              + " A-B=600mm,B-C=300mm",
+          unread);
     }
   }
 }

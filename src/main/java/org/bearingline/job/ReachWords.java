@@ -52,6 +52,18 @@ final class ReachWords {
         + ".";
   }
 
+  /** The same of a part whose operations have a bit each. */
+  static String largestForAll(LargestCutter largest, Units units) {
+    OptionalDouble diameter = largest.diameter();
+    boolean limited =
+        diameter.isPresent() && diameter.getAsDouble() > 0 && diameter.getAsDouble() <= FATTEST_BIT;
+    return limited
+        ? "its tightest place takes a bit of "
+            + Length.print(diameter.getAsDouble(), units)
+            + " at most."
+        : largest(largest, units);
+  }
+
   /** The tool, and one line for each leftover. */
   static List<String> lines(Reach reach, Units units) {
     List<String> lines = new ArrayList<>();

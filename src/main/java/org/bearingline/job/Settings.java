@@ -21,35 +21,55 @@ import org.bearingline.routing.setup.ClampSettings;
 /** What holds where the maker says nothing; common practice unless a source is named. */
 final class Settings {
 
-  /** Stock of 3/4 in. */
-  private static final double THICKNESS = 19.05;
+  /** Stock of 3/4 in, or 20 mm. */
+  private static final Usual THICKNESS = new Usual(19.05, 20);
 
-  /** 1/16 in, as the magazines tell for flush trimming. */
-  private static final double ALLOWANCE = 25.4 / 16;
+  /** 1/16 in, as the magazines tell for flush trimming, or 1.5 mm. */
+  private static final Usual ALLOWANCE = new Usual(25.4 / 16, 1.5);
 
   /** 1/4 in. */
   private static final double SAW_BLADE = 25.4 / 4;
 
-  /** 1-1/2 in, between the usual 1 and 2 in. */
-  private static final double RUN_OUT = 1.5 * 25.4;
+  /** 1-1/2 in, between the usual 1 and 2 in, or 40 mm; as much is left behind sawn edges. */
+  private static final Usual RUN_OUT = new Usual(1.5 * 25.4, 40);
+
+  /** More wood than this, mm, is for the saw (1 in). */
+  private static final double WIDEST_ALLOWANCE = 25.4;
+
+  /** More than this, mm, is a plate that nobody makes (12 in). */
+  private static final double LONGEST_RUN_OUT = 12 * 25.4;
+
+  /** No router stands on a smaller or larger base, mm (2 in, 16 in). */
+  private static final double SMALLEST_BASE = 2 * 25.4;
+
+  private static final double LARGEST_BASE = 16 * 25.4;
 
   /** A kerf wider than this, in mm, is no laser's and no small cutter's. */
   private static final double WIDEST_KERF = 10;
 
   private Settings() {}
 
+  /** A usual length, mm, round in the units the maker thinks in. */
+  private record Usual(double forInches, double forMillimetres) {
+    double in(Units units) {
+      return units == Units.MM ? forMillimetres : forInches;
+    }
+  }
+
   static Units units(Wishes wishes) {
     return wishes.units().orElse(Units.INCH);
   }
 
   static RoutingSettings routing(Wishes wishes, Cutter cutter, Follower follower) {
-    above0("--router-base", wishes.routerBase(), 1);
+    Units units = units(wishes);
+    base(wishes, SMALLEST_BASE);
     return RoutingSettings.usual(cutter, follower)
-        .withAllowance(above0("--allowance", wishes.allowance(), ALLOWANCE))
+        .withAllowance(allowance(wishes))
         .withBlade(blade(wishes))
-        .withRunOut(notBelow0("--run-out", wishes.runOut(), RUN_OUT))
+        .withRunOut(runOut(wishes))
+        .withMargin(RUN_OUT.in(units))
         .withThickness(thickness(wishes))
-        .withUnits(units(wishes))
+        .withUnits(units)
         .withStation(station(wishes, cutter.diameter(), follower instanceof Follower.Collar));
   }
 
@@ -85,7 +105,46 @@ final class Settings {
 
   static ClampSettings clamps(Wishes wishes) {
     ClampSettings usual = ClampSettings.usual();
-    return usual.withBase(above0("--router-base", wishes.routerBase(), usual.baseDiameter()));
+    return usual.withBase(base(wishes, usual.baseDiameter()));
+  }
+
+  private static double base(Wishes wishes, double usual) {
+    double base = above0("--router-base", wishes.routerBase(), usual);
+    if (base < SMALLEST_BASE || base > LARGEST_BASE) {
+      throw new Problem(
+          Place.option("--router-base"),
+          "a router's base is "
+              + Words.both(SMALLEST_BASE)
+              + " to "
+              + Words.both(LARGEST_BASE)
+              + " wide; measure it across");
+    }
+    return base;
+  }
+
+  private static double allowance(Wishes wishes) {
+    double allowance = above0("--allowance", wishes.allowance(), ALLOWANCE.in(units(wishes)));
+    if (allowance > WIDEST_ALLOWANCE) {
+      throw new Problem(
+          Place.option("--allowance"),
+          "more than "
+              + Words.both(WIDEST_ALLOWANCE)
+              + " of waste is too much for a router; saw nearer to the line, usually to within"
+              + " 1/16in or 1.5mm");
+    }
+    return allowance;
+  }
+
+  private static double runOut(Wishes wishes) {
+    double runOut = notBelow0("--run-out", wishes.runOut(), RUN_OUT.in(units(wishes)));
+    if (runOut > LONGEST_RUN_OUT) {
+      throw new Problem(
+          Place.option("--run-out"),
+          "a template that goes on by more than "
+              + Words.both(LONGEST_RUN_OUT)
+              + " is larger than it need be; 1-1/2in or 40mm is usual");
+    }
+    return runOut;
   }
 
   static OptionalDouble deepestPass(Wishes wishes) {
@@ -94,7 +153,7 @@ final class Settings {
   }
 
   static double thickness(Wishes wishes) {
-    return above0("--thickness", wishes.thickness(), THICKNESS);
+    return above0("--thickness", wishes.thickness(), THICKNESS.in(units(wishes)));
   }
 
   /** Width of the saw blade, mm. */

@@ -1,10 +1,13 @@
 package org.bearingline.job;
 
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Consumer;
+import java.util.regex.Pattern;
 import org.bearingline.problem.Place;
 import org.bearingline.problem.Problem;
 import org.bearingline.shape.CheckedShape;
@@ -20,6 +23,8 @@ final class Source {
 
   /** Where nobody waits to be told what takes long. */
   static final Consumer<String> SILENT = told -> {};
+
+  private static final Pattern PICTURE = Pattern.compile(".*\\.(png|jpe?g|tiff?)");
 
   private Source() {}
 
@@ -53,9 +58,44 @@ final class Source {
   /** The same with the job file that it comes from; told what takes long. */
   static Asked asked(String source, Wishes wishes, Consumer<String> progress) {
     if (!isFile(source)) {
-      return single(ShapeLibrary.builtIn().find(source), wishes);
+      return single(named(source), wishes);
     }
+    refuseOtherKinds(source);
     return asked(WrittenFile.onDisk(source), wishes, progress);
+  }
+
+  /** A shape of that name; a folder or file that has the name by chance is pointed out. */
+  private static CheckedShape named(String source) {
+    try {
+      return ShapeLibrary.builtIn().find(source);
+    } catch (Problem unknown) {
+      if (Files.isDirectory(Path.of(source))) {
+        throw new Problem(Place.file(source), "this is a folder; name a file in it", unknown);
+      }
+      if (Files.exists(Path.of(source))) {
+        throw new Problem(
+            unknown.place(),
+            unknown.getMessage() + "; for the file of that name write ./" + source,
+            unknown);
+      }
+      throw unknown;
+    }
+  }
+
+  private static void refuseOtherKinds(String source) {
+    String name = source.toLowerCase(Locale.ROOT);
+    if (PICTURE.matcher(name).matches()) {
+      throw new Problem(
+          Place.file(source),
+          "a picture is traced first, with “bearingline keep "
+              + source
+              + " --into DIR”; lay out the shape file that comes of it");
+    }
+    if (name.matches(".*\\.(pdf|ai|eps)")) {
+      throw new Problem(
+          Place.file(source),
+          "this is no shape, job or drawing that is read; save the drawing as SVG or as ASCII DXF");
+    }
   }
 
   /** What a drawing, a shape file or a job file asks for. */

@@ -9,6 +9,7 @@ import org.bearingline.kit.Bit;
 import org.bearingline.kit.Cutter;
 import org.bearingline.kit.Follower;
 import org.bearingline.kit.Kit;
+import org.bearingline.kit.ToolSizes;
 import org.bearingline.part.Part;
 import org.bearingline.problem.Place;
 import org.bearingline.problem.Problem;
@@ -62,7 +63,7 @@ final class Tools {
       throw new Problem(
           Place.option("--bit"), "a bit needs a diameter above 0; give its cutting diameter");
     }
-    return new Cutter(diameter);
+    return new Cutter(ToolSizes.bit(diameter, Place.option("--bit")));
   }
 
   private static Cutter best(Part part, Kit kit, LargestCutter largest) {
@@ -113,7 +114,7 @@ final class Tools {
       if (!(diameter > 0)) {
         throw new Problem(Place.option("--bearing"), "a bearing needs a diameter above 0");
       }
-      return new Follower.Bearing(diameter);
+      return new Follower.Bearing(ToolSizes.bearing(diameter, Place.option("--bearing")));
     }
     return Follower.flush(cutter);
   }
@@ -125,6 +126,7 @@ final class Tools {
           "the bit passes through the collar, so the collar must be wider than the bit; give the"
               + " collar's outside diameter");
     }
+    ToolSizes.collar(diameter, Place.option("--collar"));
     Optional<Follower.Collar> owned =
         kit.collars().stream()
             .filter(collar -> Math.abs(collar.diameter() - diameter) < SAME_TOOL)

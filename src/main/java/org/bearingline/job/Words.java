@@ -1,6 +1,7 @@
 package org.bearingline.job;
 
 import java.util.List;
+import java.util.Locale;
 import org.bearingline.kit.Cutter;
 import org.bearingline.kit.Follower;
 import org.bearingline.length.Length;
@@ -48,6 +49,13 @@ final class Words {
   static String small(double mm, Units units) {
     double least = units == Units.INCH ? 25.4 / 64 : 0.01;
     return mm > 0 && mm < least ? "under " + Length.print(least, units) : Length.print(mm, units);
+  }
+
+  /** With a capital letter. */
+  static String capital(String sentence) {
+    return sentence.isEmpty()
+        ? sentence
+        : sentence.substring(0, 1).toUpperCase(Locale.ROOT) + sentence.substring(1);
   }
 
   /** "a, b and c". */

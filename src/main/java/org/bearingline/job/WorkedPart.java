@@ -122,6 +122,14 @@ record WorkedPart(
         .orElse(result);
   }
 
+  /** What setting up asks for, of a part that names no operations. */
+  List<String> setUp() {
+    RoutingSettings settings = result.settings();
+    Tooling tool = new Tooling(settings.cutter(), settings.follower());
+    Handling handling = Handling.of(settings.station(), Settings.deepestPass(order.wishes()));
+    return setups(order, settings, kit).advice(UsualOperations.of(result.part(), tool, handling));
+  }
+
   private static OperationSetups setups(PartOrder order, RoutingSettings settings, Kit kit) {
     return new OperationSetups(
         kit,

@@ -97,7 +97,7 @@ final class KitFile {
 
   private Bit bit(YamlNode node) {
     if (node.isScalar()) {
-      return placed(node, () -> new Bit(new Cutter(mm(node)), none(), none(), seat(null)));
+      return placed(node, () -> new Bit(new Cutter(bitOf(node)), none(), none(), seat(null)));
     }
     node.allowOnly(Set.of("diameter", "cutting-length", "shank", "bearing", "bearing-height"));
     Bit.BearingSeat seat = seat(node.optional("bearing").orElse(null));
@@ -109,7 +109,7 @@ final class KitFile {
         node.field("diameter"),
         () ->
             new Bit(
-                new Cutter(mm(node.field("diameter"))),
+                new Cutter(bitOf(node.field("diameter"))),
                 positive(node.optional("cutting-length")),
                 positive(node.optional("shank")),
                 seat,
@@ -129,19 +129,19 @@ final class KitFile {
   }
 
   private Follower.Bearing bearing(YamlNode node) {
-    return placed(node, () -> new Follower.Bearing(mm(node)));
+    return placed(node, () -> new Follower.Bearing(ToolSizes.bearing(above0(node), node.place())));
   }
 
   private Follower.Collar collar(YamlNode node) {
     if (node.isScalar()) {
-      return placed(node, () -> new Follower.Collar(mm(node)));
+      return placed(node, () -> new Follower.Collar(collarOf(node)));
     }
     node.allowOnly(Set.of("outside", "inside", "tube"));
     return placed(
         node.field("outside"),
         () ->
             new Follower.Collar(
-                mm(node.field("outside")),
+                collarOf(node.field("outside")),
                 positive(node.optional("inside")),
                 positive(node.optional("tube"))));
   }
@@ -159,6 +159,18 @@ final class KitFile {
             radius.isPresent()
                 ? new SawBlade(mm(width), mm(radius.get()))
                 : SawBlade.ofWidth(mm(width)));
+  }
+
+  private double bitOf(YamlNode node) {
+    return ToolSizes.bit(above0(node), node.place());
+  }
+
+  private double collarOf(YamlNode node) {
+    return ToolSizes.collar(above0(node), node.place());
+  }
+
+  private double above0(YamlNode node) {
+    return positive(Optional.of(node)).orElseThrow();
   }
 
   private double mm(YamlNode node) {

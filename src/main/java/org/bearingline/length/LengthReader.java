@@ -33,6 +33,9 @@ final class LengthReader {
               + NUMBER.formatted("2")
               + " ?(?:inches|inch|in|\")?");
 
+  private static final Pattern DECIMAL_COMMA =
+      Pattern.compile("\\d+,\\d+ ?(?:mm|cm|m|inches|inch|in|\")?");
+
   private final String text;
   private final LengthForm form;
 
@@ -69,6 +72,10 @@ final class LengthReader {
     }
     Matcher single = SINGLE.matcher(body);
     if (!single.matches()) {
+      Matcher comma = DECIMAL_COMMA.matcher(body);
+      if (comma.matches()) {
+        throw refusal(quoted() + " has a comma; write the point, as in " + body.replace(',', '.'));
+      }
       throw refusal(quoted() + " is not a length; " + GOOD_FORM);
     }
     Optional<LengthUnit> unit =

@@ -136,14 +136,15 @@ final class TemplateConstruction {
         double width =
             Clearance.evenWidth(cavity.contour().loop(), other.contour().loop()).orElse(0);
         if (width > 0) {
+          double collar = settings.cutter().diameter() + 2 * (wider + width);
           plate.note(
-              "The template opening of "
+              "With a collar of "
+                  + Length.print(collar, settings.units())
+                  + " on the same bit the template of "
                   + other.name()
                   + " makes "
                   + edge.name()
-                  + " too, with a collar whose radius is larger than the bit's by "
-                  + Length.print(wider + width, settings.units())
-                  + "; then this plate is not needed.");
+                  + " too, and this one is not needed.");
         }
       }
     }

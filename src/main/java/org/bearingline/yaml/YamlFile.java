@@ -56,8 +56,7 @@ public final class YamlFile {
               .getProblemMark()
               .map(mark -> spot(fileName, mark))
               .orElseGet(() -> Place.file(fileName));
-      throw new Problem(
-          place, "this is not readable as YAML: " + words(unreadable.getProblem()), unreadable);
+      throw new Problem(place, YamlMistakes.sentence(words(unreadable.getProblem())), unreadable);
     } catch (YamlEngineException unreadable) {
       if (words(unreadable.getMessage()).startsWith("Number of aliases")) {
         throw new Problem(

@@ -159,7 +159,7 @@ class DrawnPartTest {
         "drawing: board.svg, measures: {a: 1in} | a part with a drawing has no measures",
         "drawing: board.yaml | “board.yaml” is no drawing",
         "drawing: none.svg | there is no such file",
-        "drawing: board.svg, width: 0mm | 1:50: must be",
+        "drawing: board.svg, width: 0mm | 1:50: a width from 0.1 mm",
         "drawing: board.svg, symmetric: both | 1:54: “both” is no symmetry",
         "drawing: board.svg, sawn-edges: [north] | “north” is no side",
         "drawing: board.svg, sawn-edges: front | “front” is no side",

@@ -102,8 +102,8 @@ class FamilyJobTest {
     assertEquals(0, Double.parseDouble(said[1]), 0.026);
     // The straights between the lifts: 40 − 10 − 2 run and 18 − 6 − 2 run, so 18 in apart.
     assertEquals(18 * 25.4, Double.parseDouble(said[2]), 1e-6);
-    // The long rail, and past each sawn end the 40 mm of margin that practice.tsv names.
-    assertEquals(40 * 25.4 + 2 * 40, Double.parseDouble(said[3]), 0.001);
+    // The long rail, and past each sawn end 1-1/2 in, between the usual 1 and 2 in.
+    assertEquals((40 + 2 * 1.5) * 25.4, Double.parseDouble(said[3]), 0.001);
   }
 
   @Test

@@ -125,8 +125,8 @@ class KeepDrawingTest {
       delimiter = '|',
       value = {
         "--dpi|300|--dpi: this is for a photo or scan",
-        "--tolerance|0mm|--tolerance: must be from",
-        "--gap|2m|--gap: must be from",
+        "--tolerance|0mm|--tolerance: a tolerance from",
+        "--gap|2m|--gap: a gap from",
         "--symmetric|sideways|--symmetric: “sideways” is no symmetry",
         "--layer|edge|--layer: ",
         "--width|10km|--width",

@@ -40,6 +40,35 @@ class OperationJobTest {
     return CommandRun.of("layout", job.toString(), "--into", folder.resolve("out").toString());
   }
 
+  /** Each template of a part has its picture on the card, under what it makes. */
+  @Test
+  void theCardShowsTheSecondTemplateToo() {
+    CommandRun run = layoutOf(Path.of("output-samples/drop-in-plate/job.yaml"));
+    assertEquals(0, run.status(), run.err());
+    assertTrue(run.out().contains("its tightest place takes a bit of 1/2 in at most."), run.out());
+    String card =
+        ExternalProgram.named("pdftotext").run(folder.resolve("out/bench-top-card.pdf"), "-");
+    assertTrue(card.contains("Template 2: opening"), card);
+    assertTrue(card.contains("2 opening"), card);
+    assertFalse(card.contains("never comes onto"), card);
+  }
+
+  /**
+   * Cutting edge 1-1/2, bearing 3/16 high and half of it on the template, 3/4 in of plate: on it
+   * from 1-1/2 + 3/32 - 3/4 = 27/32 in deep, and the stock is 3/4 in.
+   */
+  @Test
+  void aPartWithoutOperationsTellsHowItsBitRidesTheTemplate() {
+    CommandRun run = layoutOf(Path.of("cloud-lift-rail"));
+    assertEquals(0, run.status(), run.err());
+    String card =
+        ExternalProgram.named("pdftotext")
+            .run(folder.resolve("out/cloud-lift-rail-card.pdf"), "-")
+            .replaceAll("\\s+", " ");
+    assertTrue(card.contains("above it until the bit is 27/32 in deep"), card);
+    assertTrue(card.contains("stands out of the work by 3/32 in"), card);
+  }
+
   @Test
   void oneTemplateMakesTheDrawerFrontOnBothFaces() {
     CommandRun run = layoutOf(Path.of("output-samples/drawer-front/job.yaml"));

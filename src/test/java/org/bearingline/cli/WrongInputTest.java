@@ -41,7 +41,7 @@ class WrongInputTest {
         wrong("radius", "cloud-lift-rail", "--set", "radius=1e12mm"),
         wrong("radius", "cloud-lift-rail", "--set", "radius=(1in"),
         wrong("collar", "cloud-lift-rail", "--bit", "1/2in", "--collar", "3/8in"),
-        wrong("opening", "drop-in-plate", "--bit", "10in"),
+        wrong("opening", "drop-in-plate", "--bit", "4in", "--set", "plate_width=3in"),
         wrong("--paper: ", "cloud-lift-rail", "--paper", "10mmx10mm"),
         wrong("did you mean", "cloud-lift-rail", "--paper", "Leter"),
         wrong("--printed", "cloud-lift-rail", "--printed", "99.4"),

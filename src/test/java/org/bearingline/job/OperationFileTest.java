@@ -269,7 +269,7 @@ class OperationFileTest {
             "- drill: knob\n  at: [40in, 2in]\n  diameter: 1/4in",
             7,
             9,
-            "knob: the hole at x 1016 mm, y 51 mm does not lie inside the part"),
+            "knob: the hole at x 1016 mm (40 in), y 51 mm (2 in) does not lie inside the part"),
         wrong(
             "- inlay: gem\n  bit: 1/4in\n  pocket-collar: 3/4in\n  plug-collar: 1/2in\n  depth: 3mm\n  circle: {centre: [5in, 5in], diameter: 3in}",
             7,

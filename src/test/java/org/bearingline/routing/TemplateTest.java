@@ -281,9 +281,9 @@ class TemplateTest {
     assertEquals(List.of("opening"), plates.get(1).serves());
     assertEquals(plates.get(0).plate().bounds(), plates.get(1).plate().bounds());
     // Woodworking programme tip sheet: one template makes recess and through cut with two bits; the
-    // ledge is the difference of the offsets, here 8 mm or nearly 5/16 in.
+    // ledge is the difference of the offsets, here 8 mm: a collar of 12.7 + 2 × 8 mm.
     assertTrue(
-        plates.get(1).notes().stream().anyMatch(n -> n.contains("ledge") && n.contains("5/16 in")),
+        plates.get(1).notes().stream().anyMatch(n -> n.contains("ledge") && n.contains("1-1/8 in")),
         plates.get(1).notes().toString());
   }
 

@@ -98,7 +98,7 @@ public record PageFrame(
 
   private static Problem tooSmall(PaperChoice choice) {
     return new Problem(
-        Place.option("--paper"),
+        Place.option(choice.margins().equals(Margins.usual()) ? "--paper" : "--margin"),
         "the paper “"
             + choice.paper().name()
             + "” is too small: within the printer's margins it must hold two bars of 100 mm, the"

@@ -16,6 +16,7 @@ import org.bearingline.drawing.sheet.Paper;
  *     columns; may be empty
  * @param sections in reading order, in two columns
  * @param cautions sentences, set apart
+ * @param others further pictures, each under its own words, on the page after the first
  * @param paper the paper the sheets are printed on; the card takes Letter or A4 after it
  */
 public record Card(
@@ -25,15 +26,36 @@ public record Card(
     Optional<Section> across,
     List<Section> sections,
     List<String> cautions,
+    List<Picture> others,
     Paper paper) {
+
+  /**
+   * A further picture.
+   *
+   * @param heading what it shows
+   */
+  public record Picture(String heading, Drawing drawing) {}
 
   public Card {
     Objects.requireNonNull(across);
+    others = List.copyOf(others);
     sections = List.copyOf(sections);
     cautions = List.copyOf(cautions);
   }
 
-  /** A card without a section as wide as the page. */
+  /** A card with one picture. */
+  public Card(
+      String title,
+      String subtitle,
+      Drawing picture,
+      Optional<Section> across,
+      List<Section> sections,
+      List<String> cautions,
+      Paper paper) {
+    this(title, subtitle, picture, across, sections, cautions, List.of(), paper);
+  }
+
+  /** A card with one picture and no section as wide as the page. */
   public Card(
       String title,
       String subtitle,
@@ -41,7 +63,7 @@ public record Card(
       List<Section> sections,
       List<String> cautions,
       Paper paper) {
-    this(title, subtitle, picture, Optional.empty(), sections, cautions, paper);
+    this(title, subtitle, picture, Optional.empty(), sections, cautions, List.of(), paper);
   }
 
   /**

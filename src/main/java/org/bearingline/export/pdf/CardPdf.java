@@ -1,6 +1,8 @@
 package org.bearingline.export.pdf;
 
+import java.util.ArrayDeque;
 import java.util.ArrayList;
+import java.util.Deque;
 import java.util.List;
 import org.bearingline.drawing.Drawing;
 import org.bearingline.drawing.sheet.Paper;
@@ -44,21 +46,23 @@ public final class CardPdf {
   /** Below this, mm of the em, 8 points, a picture does not shrink for the words. */
   private static final double LEAST_LETTERING = 2.8;
 
-  /** Cautions taller than this would crowd out the rest and flow with it instead. */
-  private static final double TALLEST_CAUTIONS = 90;
+  /** Height of a further picture, mm: two stand on a page with room for words. */
+  private static final double TALLEST_OTHER = 80;
 
   private final Card card;
   private final Plot plot;
+  private final List<Plot> others;
   private final PdfFile file;
   private final double width;
   private final double height;
   private final double column;
   private final CardText.Size size;
 
-  private CardPdf(Card card, Plot plot, PdfFile file, CardText.Size size) {
+  private CardPdf(Card card, Plot plot, List<Plot> others, PdfFile file, CardText.Size size) {
     Paper paper = card.paper().office();
     this.card = card;
     this.plot = plot;
+    this.others = others;
     this.file = file;
     this.size = size;
     this.width = paper.width();
@@ -70,19 +74,36 @@ public final class CardPdf {
   public static byte[] write(Card card, Units units) {
     try (PdfFile file = new PdfFile(card.title())) {
       Plot plot = Plot.of(card.picture(), units, Typeface.REGULAR::width);
-      Layout best = null;
-      for (CardText.Size size : CardText.Size.ALL) {
-        Layout layout = new CardPdf(card, plot, file, size).layout();
-        if (best == null || layout.pages() < best.pages()) {
-          best = layout;
-        }
-        if (best.pages() == 1) {
-          break;
-        }
-      }
-      best.write();
+      List<Plot> others =
+          card.others().stream()
+              .map(other -> Plot.of(other.drawing(), units, Typeface.REGULAR::width))
+              .toList();
+      best(card, plot, others, file).write();
       return file.bytes();
     }
+  }
+
+  /**
+   * Cautions stand in their frame on the first page, unless one page holds all without the frame
+   * and two are needed with it.
+   */
+  private static Layout best(Card card, Plot plot, List<Plot> others, PdfFile file) {
+    for (boolean inFrame : new boolean[] {true, false}) {
+      for (CardText.Size size : CardText.Size.ALL) {
+        Layout layout = new CardPdf(card, plot, others, file, size).layout(inFrame);
+        if (layout.pages() == 1) {
+          return layout;
+        }
+      }
+    }
+    Layout best = null;
+    for (CardText.Size size : CardText.Size.ALL) {
+      Layout layout = new CardPdf(card, plot, others, file, size).layout(true);
+      if (best == null || layout.pages() < best.pages()) {
+        best = layout;
+      }
+    }
+    return best;
   }
 
   /**
@@ -105,7 +126,7 @@ public final class CardPdf {
       double top,
       double tall,
       List<List<CardPiece>> first,
-      List<List<List<CardPiece>>> further) {
+      List<Further> further) {
 
     int pages() {
       return 1 + further.size();
@@ -116,22 +137,34 @@ public final class CardPdf {
     }
   }
 
-  private Layout layout() {
+  /** A page after the first: pictures on top, then two columns. */
+  private record Further(List<Other> pictures, double top, List<List<CardPiece>> columns) {}
+
+  /** A further picture with the upper edge of its heading. */
+  private record Other(List<CardPiece> heading, Plot plot, double top, double tall) {
+
+    double whole() {
+      return CardColumns.height(heading) + tall + 3;
+    }
+  }
+
+  private Layout layout(boolean inFrame) {
     CardText text = text(column);
     List<CardPiece> pieces = new ArrayList<>();
     card.sections().forEach(section -> pieces.addAll(text.section(section)));
-    List<CardPiece> cautions = cautions();
+    List<CardPiece> cautions = inFrame ? cautions() : List.of();
     double framed = cautions.isEmpty() ? 0 : CardColumns.height(cautions) + 2 * PAD + 3;
-    if (framed > TALLEST_CAUTIONS) {
+    if (!inFrame && !card.cautions().isEmpty()) {
       pieces.addAll(text.section(Card.Section.of("Take care", card.cautions())));
-      cautions = List.of();
-      framed = 0;
     }
     List<CardPiece> head = head();
     List<CardPiece> across = across();
     double wide = CardColumns.height(across);
     double top = height - MARGIN - CardColumns.height(head) - 2;
     double room = top - MARGIN - framed - 3 - wide;
+    if (framed > 0 && room < LEAST_PICTURE) {
+      return layout(false);
+    }
     double tall = pictureHeight(room, pieces);
     double most = room - tall;
     boolean single = CardColumns.fits(pieces, most);
@@ -144,7 +177,7 @@ public final class CardPdf {
       // What the columns leave over is the picture's.
       tall = Math.min(tall + most - CardColumns.tallest(poured), tallest());
     }
-    List<List<List<CardPiece>>> further = single ? List.of() : further(poured.get(2));
+    List<Further> further = further(single ? List.of() : poured.get(2));
     return new Layout(this, head, across, cautions, framed, top, tall, poured, further);
   }
 
@@ -158,7 +191,7 @@ public final class CardPdf {
     double columnTop = top - tall - 3 - CardColumns.height(layout.across());
     try (Canvas canvas = new Canvas(file, width, height, 1, 1)) {
       draw(canvas, layout.head(), MARGIN, height - MARGIN);
-      picture(canvas, new Bounds(MARGIN, top - tall, width - MARGIN, top));
+      picture(canvas, plot, new Bounds(MARGIN, top - tall, width - MARGIN, top));
       draw(canvas, layout.across(), MARGIN, top - tall - 3);
       columns(canvas, layout.first(), columnTop);
       if (!layout.cautions().isEmpty()) {
@@ -200,10 +233,10 @@ public final class CardPdf {
 
   /** mm of a picture as tall as it likes to be. */
   private double tallest() {
-    return Math.min(natural(), TALLEST_PICTURE);
+    return Math.min(natural(plot), TALLEST_PICTURE);
   }
 
-  private double natural() {
+  private double natural(Plot plot) {
     double scale = (width - 2 * MARGIN) / plot.content().width();
     return Math.min(LARGEST_SCALE, scale) * plot.content().height();
   }
@@ -227,10 +260,11 @@ public final class CardPdf {
       return least;
     }
     double worthy = Math.max(least, Math.min(tallest(), room - WORTHY_COLUMN));
-    return room - worthy >= LEAST_COLUMN ? worthy : tallest();
+    // Where no words fit under it all the same, the picture takes what there is.
+    return room - worthy >= LEAST_COLUMN ? worthy : Math.min(tallest(), room);
   }
 
-  private void picture(Canvas canvas, Bounds box) {
+  private static void picture(Canvas canvas, Plot plot, Bounds box) {
     Bounds content = plot.content();
     double scale =
         Math.min(
@@ -263,23 +297,53 @@ public final class CardPdf {
     draw(canvas, cautions, MARGIN + PAD, box.maxY() - PAD);
   }
 
-  private List<List<List<CardPiece>>> further(List<CardPiece> rest) {
-    List<List<List<CardPiece>>> pages = new ArrayList<>();
+  private List<Further> further(List<CardPiece> rest) {
+    List<Further> pages = new ArrayList<>();
+    Deque<Other> pictures = new ArrayDeque<>(otherPictures());
     List<CardPiece> left = rest;
-    double most = height - 2 * MARGIN;
-    while (left.stream().anyMatch(piece -> !piece.isGap())) {
-      double tall = CardColumns.fits(left, most) ? CardColumns.balanced(left, most) : most;
-      List<List<CardPiece>> poured = CardColumns.pour(left, List.of(tall, tall));
-      pages.add(poured);
+    while (!pictures.isEmpty() || left.stream().anyMatch(piece -> !piece.isGap())) {
+      double top = height - MARGIN;
+      List<Other> placed = new ArrayList<>();
+      while (!pictures.isEmpty() && (placed.isEmpty() || top - pictures.peek().whole() >= MARGIN)) {
+        Other next = pictures.remove();
+        placed.add(new Other(next.heading(), next.plot(), top, next.tall()));
+        top -= next.whole();
+      }
+      double most = top - MARGIN;
+      List<List<CardPiece>> poured = List.of(List.of(), List.of(), left);
+      if (most >= LEAST_COLUMN) {
+        double tall = CardColumns.fits(left, most) ? CardColumns.balanced(left, most) : most;
+        poured = CardColumns.pour(left, List.of(tall, tall));
+      }
+      pages.add(new Further(placed, top, poured));
       left = poured.get(2);
     }
     return pages;
   }
 
-  private void writeFurther(List<List<List<CardPiece>>> pages, int count) {
+  private List<Other> otherPictures() {
+    List<Other> pictures = new ArrayList<>();
+    for (int i = 0; i < others.size(); i++) {
+      double tall = Math.min(natural(others.get(i)), TALLEST_OTHER);
+      CardText text = text(width - 2 * MARGIN);
+      List<CardPiece> heading = new ArrayList<>(text.heading(card.others().get(i).heading()));
+      heading.add(CardPiece.gap(2));
+      pictures.add(new Other(heading, others.get(i), 0, tall));
+    }
+    return pictures;
+  }
+
+  private void writeFurther(List<Further> pages, int count) {
     for (int i = 0; i < pages.size(); i++) {
+      Further page = pages.get(i);
       try (Canvas canvas = new Canvas(file, width, height, 1, 1)) {
-        columns(canvas, pages.get(i), height - MARGIN);
+        for (Other other : page.pictures()) {
+          draw(canvas, other.heading(), MARGIN, other.top());
+          double top = other.top() - CardColumns.height(other.heading());
+          picture(
+              canvas, other.plot(), new Bounds(MARGIN, top - other.tall(), width - MARGIN, top));
+        }
+        columns(canvas, page.columns(), page.top());
         pageNumber(canvas, i + 2, count);
       }
     }

@@ -52,13 +52,7 @@ final class CardText {
 
   /** A section's heading, paragraphs and table. */
   List<CardPiece> section(Card.Section section) {
-    List<CardPiece> pieces = new ArrayList<>();
-    for (String line : flow(Typeface.SEMIBOLD, size.heading()).lines(section.heading(), width)) {
-      pieces.add(
-          CardPiece.line(
-                  size.heading() * size.line() + 0.6, 0, line, Typeface.SEMIBOLD, size.heading())
-              .kept());
-    }
+    List<CardPiece> pieces = new ArrayList<>(heading(section.heading()));
     for (String paragraph : section.lines()) {
       pieces.addAll(paragraph(paragraph, size.body()));
       pieces.add(CardPiece.gap(size.gap(GAP_AFTER_LINE)));
@@ -68,6 +62,18 @@ final class CardText {
       pieces.addAll(table(section.rows()));
     }
     pieces.add(CardPiece.gap(size.gap(GAP_AFTER_SECTION)));
+    return pieces;
+  }
+
+  /** A heading, which never leaves what stands under it. */
+  List<CardPiece> heading(String words) {
+    List<CardPiece> pieces = new ArrayList<>();
+    for (String line : flow(Typeface.SEMIBOLD, size.heading()).lines(words, width)) {
+      pieces.add(
+          CardPiece.line(
+                  size.heading() * size.line() + 0.6, 0, line, Typeface.SEMIBOLD, size.heading())
+              .kept());
+    }
     return pieces;
   }
 
@@ -83,7 +89,7 @@ final class CardText {
     }
   }
 
-  /** A paragraph in the given size; its first two lines stay together. */
+  /** A paragraph in the given size; its first two lines and its last two stay together. */
   List<CardPiece> paragraph(String text, double em) {
     List<CardPiece> pieces = new ArrayList<>();
     for (String line : flow(Typeface.REGULAR, em).lines(text, width)) {
@@ -91,6 +97,7 @@ final class CardText {
     }
     if (pieces.size() > 1) {
       pieces.set(0, pieces.get(0).kept());
+      pieces.set(pieces.size() - 2, pieces.get(pieces.size() - 2).kept());
     }
     return pieces;
   }

@@ -22,7 +22,7 @@ final class Sizes {
   }
 
   static String about(double mm) {
-    return Length.print(mm, Units.MM);
+    return Length.print(mm, Units.MM) + " (" + Length.print(mm, Units.INCH) + ")";
   }
 
   static Problem refusal(String sentence) {

@@ -76,7 +76,8 @@ public record CleaningSettings(
 
   private static void require(boolean holds, String option, String range) {
     if (!holds) {
-      throw new Problem(Place.option(option), "must be " + range);
+      throw new Problem(
+          Place.option(option), "a " + option.substring(2) + " " + range + " is wanted");
     }
   }
 }

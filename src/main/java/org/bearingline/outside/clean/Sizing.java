@@ -56,7 +56,7 @@ final class Sizing {
             Place.option("--height"),
             String.format(
                 Locale.ROOT,
-                "%s would be %.1f mm high at that width; leave one of --width and --height out",
+                "%s would be %.1f mm high at that width; leave width or height out",
                 sketch.file(),
                 box.height() * wide));
       }

@@ -2,6 +2,7 @@ package org.bearingline.routing.family;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import org.bearingline.kit.Follower;
 import org.bearingline.length.Length;
 import org.bearingline.length.Units;
@@ -27,7 +28,7 @@ final class FamilyWords {
     sentences.add(
         names(all)
             + " share a curve (within "
-            + Length.print(Math.max(0.001, deviation(all)), Units.MM)
+            + thousandths(Math.max(0.001, deviation(all)))
             + "): make one template, that of "
             + host.part().name()
             + ", and draw the lines of each on it.");
@@ -44,6 +45,13 @@ final class FamilyWords {
               + " alone needs.");
     }
     return sentences;
+  }
+
+  /** Rounded up, so that no more is promised than holds. */
+  private String thousandths(double mm) {
+    return units == Units.MM
+        ? String.format(Locale.ROOT, "%.3f mm", Math.ceil(mm * 1000 - 1e-6) / 1000)
+        : String.format(Locale.ROOT, "%.4f in", Math.ceil(mm / 25.4 * 10000 - 1e-6) / 10000);
   }
 
   private static double deviation(List<FamilyBuilder.Guest> all) {

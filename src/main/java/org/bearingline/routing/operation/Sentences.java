@@ -26,7 +26,13 @@ final class Sentences {
 
   /** A place on the part. */
   static String at(Point p) {
-    return String.format(Locale.ROOT, "x %.0f mm, y %.0f mm", p.x(), p.y());
+    return "x " + rough(p.x()) + ", y " + rough(p.y());
+  }
+
+  private static String rough(double length) {
+    return String.format(Locale.ROOT, "%.0f mm (", length)
+        + Length.printRough(length, Units.INCH)
+        + ")";
   }
 
   /** With a capital letter. */

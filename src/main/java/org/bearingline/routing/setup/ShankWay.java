@@ -78,7 +78,13 @@ final class ShankWay {
               + draft.print(length)
               + " holds the bearing "
               + draft.print(Math.max(0, length - first))
-              + " above the work.");
+              + " above the work."
+              + (draft.request().through()
+                  ? " A thinner one does where the waste is sawn to within "
+                      + draft.atMost(draft.practice("widest-waste"))
+                      + " of the line: let the first pass be so deep that the bearing rides on it,"
+                      + " and take it sideways in light bites."
+                  : ""));
     } else if (!draft.templateServes()) {
       refuseOwnPasses(given.getAsDouble(), length, depths);
       tooThin(given.getAsDouble(), length, first, to, least);
@@ -115,30 +121,42 @@ final class ShankWay {
   }
 
   private void tooThin(double thickness, double length, double first, double to, double least) {
-    double contact = draft.contact();
-    double comesOn = length + contact - thickness;
-    double longest = thickness + first - contact;
-    String until =
-        comesOn <= to + SetupDraft.ROUNDING
-            ? "With a template of "
-                + draft.print(thickness)
-                + " the bearing is above it until the cut is "
-                + draft.atLeast(comesOn)
-                + " deep"
-            : "With a template of " + draft.print(thickness) + " the bearing never comes onto it";
-    draft.say(
-        until
-            + ": take one of at least "
+    double comesOn = length + draft.contact() - thickness;
+    double longest = thickness + first - draft.contact();
+    boolean comes = comesOn <= to + SetupDraft.ROUNDING;
+    String template = "With a template of " + draft.print(thickness) + " the bearing ";
+    String instead =
+        "take one of at least "
             + draft.atLeast(least)
             + (longest > 0
                 ? ", or a bit whose cutting edge is no longer than " + draft.atMost(longest)
-                : "")
-            + (comesOn <= to + SetupDraft.ROUNDING
-                ? ", or, where the waste is sawn to within "
-                    + draft.atMost(draft.practice("widest-waste"))
-                    + " of the line, make that depth the first pass and take it sideways in light"
-                    + " bites."
-                : "."));
+                : "");
+    if (!draft.request().through()) {
+      draft.say(
+          template
+              + (comes
+                  ? "is above it until the cut is " + draft.atLeast(comesOn) + " deep: "
+                  : "never comes onto it: ")
+              + instead
+              + ".");
+      return;
+    }
+    // What is sawn close to the line may be trimmed at full depth, even with the bit standing out.
+    draft.say(
+        template
+            + "is above it until the "
+            + (comes ? "cut is " : "bit is ")
+            + draft.atLeast(comesOn)
+            + " deep: "
+            + instead
+            + ", or, where the waste is sawn to within "
+            + draft.atMost(draft.practice("widest-waste"))
+            + " of the line, make that depth the first pass and take it sideways in light bites"
+            + (comes
+                ? "."
+                : "; the bit then stands out of the work by "
+                    + draft.atLeast(comesOn - to)
+                    + ", so let nothing lie under the line."));
   }
 
   private boolean isHeld(OptionalDouble template, double length, double at) {

@@ -98,6 +98,74 @@ class CardPdfTest {
     assertFalse(text.contains("page 1 of 1"));
   }
 
+  /** What the first page has no room for stands on the next: a picture under its own heading. */
+  @Test
+  void furtherPicturesComeWithTheirHeadingsAndCautionsStayOnTheFirstPage() throws IOException {
+    Card one = card("A4", 40);
+    List<Card.Picture> others = new ArrayList<>();
+    for (int i = 2; i < 7; i++) {
+      others.add(new Card.Picture("Plate number" + i, SampleDrawings.rail(700, 150)));
+    }
+    Path file =
+        written(
+            new Card(
+                one.title(),
+                one.subtitle(),
+                one.picture(),
+                one.across(),
+                one.sections(),
+                one.cautions(),
+                others,
+                one.paper()));
+    String first = ExternalProgram.named("pdftotext").run("-l", "1", file, "-");
+    assertTrue(first.contains("Take care"), first);
+    assertFalse(first.contains("Plate number"), first);
+    String rest = ExternalProgram.named("pdftotext").run("-f", "2", file, "-");
+    for (int i = 2; i < 7; i++) {
+      assertTrue(rest.contains("Plate number" + i), rest);
+    }
+    assertTrue(rest.contains("Measures number39"), rest);
+    // The picture has words of its own, once in each.
+    assertEquals(6, (first + rest).split("face A", -1).length - 1);
+  }
+
+  /** Two columns, and no paragraph leaves a single line behind or sends one on. */
+  @Test
+  void noLineStandsAloneAtAColumnsEdge() throws IOException {
+    List<Card.Section> sections = new ArrayList<>();
+    for (int i = 0; i < 9; i++) {
+      sections.add(
+          Card.Section.of(
+              "Part " + i,
+              List.of(("begin" + i + " ") + "word ".repeat(55 + 3 * i) + ("end" + i))));
+    }
+    Card one = card("A4", 0);
+    Path file =
+        written(new Card(one.title(), "x", one.picture(), sections, List.of("Mind."), one.paper()));
+    String boxes = ExternalProgram.named("pdftotext").run("-bbox", file, "-");
+    for (int i = 0; i < 9; i++) {
+      for (String edge : List.of("begin" + i, "end" + i)) {
+        Matcher m =
+            Pattern.compile("xMin=\"([\\d.]+)\" yMin=\"([\\d.]+)\"[^>]*>" + edge + "<")
+                .matcher(boxes);
+        assertTrue(m.find(), edge);
+        assertTrue(hasNeighbour(boxes, number(m, 1) < 290, number(m, 2)), edge);
+      }
+    }
+  }
+
+  /** Whether a line of plain words stands right above or below in the same column. */
+  private static boolean hasNeighbour(String boxes, boolean left, double y) {
+    Matcher m = Pattern.compile("xMin=\"([\\d.]+)\" yMin=\"([\\d.]+)\"[^>]*>word<").matcher(boxes);
+    while (m.find()) {
+      double away = Math.abs(number(m, 2) - y);
+      if (number(m, 1) < 290 == left && away > 5 && away < 16) {
+        return true;
+      }
+    }
+    return false;
+  }
+
   /** No word leaves the page or lies on another, on one page or on many. */
   @ParameterizedTest
   @CsvSource({"A4, 0", "A4, 5", "Letter, 12", "Letter, 60"})

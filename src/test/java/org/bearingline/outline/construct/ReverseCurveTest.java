@@ -157,11 +157,11 @@ class ReverseCurveTest {
   @Test
   void refusalsNameTheLimit() {
     assertEquals(
-        "a rise of 40 mm would overhang; at most 30 mm (1-11/64 in) goes with these radii, so lower"
+        "a rise of 40 mm (≈ 1-37/64 in) would overhang; at most 30 mm (1-11/64 in) goes with these radii, so lower"
             + " it or enlarge them",
         refusal(() -> ReverseCurve.ofRiseAndRadii(40, 10, 20)));
     assertEquals(
-        "the curve would overhang: a rise of 40 mm needs a run of at least 40 mm (1-37/64 in)"
+        "the curve would overhang: a rise of 40 mm (≈ 1-37/64 in) needs a run of at least 40 mm (1-37/64 in)"
             + " without a straight",
         refusal(() -> ReverseCurve.ofRiseAndRun(40, 30)));
     assertEquals(

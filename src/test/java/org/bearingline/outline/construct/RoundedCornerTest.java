@@ -63,7 +63,7 @@ class RoundedCornerTest {
     Line after = new Line(new Point(10, 0), new Point(10, 30));
     Problem problem = assertThrows(Problem.class, () -> RoundedCorner.of(before, after, 12.7));
     assertEquals(
-        "a radius of 12.7 mm does not fit this corner; the largest that does is 10 mm (25/64 in)",
+        "a radius of 12.7 mm (1/2 in) does not fit this corner; the largest that does is 10 mm (25/64 in)",
         problem.getMessage());
   }
 

@@ -108,7 +108,27 @@ class SetupTest {
     assertTrue(words(setup).contains("above it until the cut is 1/2 in deep"), words(setup));
     assertTrue(words(setup).contains("no longer than 5/8 in"), words(setup));
     Setup never = setup(bit(1, BearingSeat.SHANK, 0.5), 0.75, 0.25);
-    assertTrue(words(never).contains("never comes onto it"), words(never));
+    // 1 + 1/8 - 1/4 = 7/8 in deep, 1/8 in more than the work is thick.
+    assertTrue(words(never).contains("above it until the bit is 7/8 in deep"), words(never));
+    assertTrue(words(never).contains("stands out of the work by 1/8 in"), words(never));
+  }
+
+  /** Nobody saws a recess to within an eighth: there a bearing in the air is no way at all. */
+  @Test
+  void overABlindCutTheBearingMustBeOnTheTemplate() {
+    SetupRequest recess =
+        new SetupRequest(
+            "pull",
+            bit(1, BearingSeat.SHANK, 0.5),
+            Face.A,
+            IN / 4,
+            false,
+            OptionalDouble.of(0.75 * IN),
+            NONE);
+    String said = words(Setup.of(recess, Units.INCH));
+    // 1 + 1/8 - 3/4 = 3/8 in deep, and the recess is 1/4 in.
+    assertTrue(said.contains("never comes onto it"), said);
+    assertFalse(said.contains("sawn"), said);
   }
 
   /** The bearing's height cut into slices: those between the template's faces are counted. */
