@@ -165,10 +165,10 @@ class ReverseCurveTest {
             + " without a straight",
         refusal(() -> ReverseCurve.ofRiseAndRun(40, 30)));
     assertEquals(
-        "the rise must be more than 0, not -3 mm",
+        "the rise must be more than 0, not -3 mm (≈ -1/8 in)",
         refusal(() -> ReverseCurve.ofRiseAndRun(-3, 30)));
     assertEquals(
-        "a first radius of 12 mm leaves none for the other arc; it must stay below 10 mm (25/64 in)",
+        "a first radius of 12 mm (≈ 15/32 in) leaves none for the other arc; it must stay below 10 mm (25/64 in)",
         refusal(() -> ReverseCurve.ofRiseRunAndFirstRadius(2, 6, 12)));
     assertEquals(
         "the radii add up to 12 mm, but a rise of 2 mm over 6 mm has room for 10 mm (25/64 in)"
