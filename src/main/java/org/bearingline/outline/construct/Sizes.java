@@ -21,8 +21,12 @@ final class Sizes {
     return Length.printAtLeast(mm, Units.MM) + " (" + Length.printAtLeast(mm, Units.INCH) + ")";
   }
 
+  /** What the maker gave: in inches too, where it was round in them. */
   static String about(double mm) {
-    return Length.print(mm, Units.MM) + " (" + Length.print(mm, Units.INCH) + ")";
+    String said = Length.print(mm, Units.MM);
+    return Length.isExact(mm, Units.INCH) && mm != 0
+        ? said + " (" + Length.print(mm, Units.INCH) + ")"
+        : said;
   }
 
   static Problem refusal(String sentence) {

@@ -157,18 +157,18 @@ class ReverseCurveTest {
   @Test
   void refusalsNameTheLimit() {
     assertEquals(
-        "a rise of 40 mm (≈ 1-37/64 in) would overhang; at most 30 mm (1-11/64 in) goes with these radii, so lower"
+        "a rise of 40 mm would overhang; at most 30 mm (1-11/64 in) goes with these radii, so lower"
             + " it or enlarge them",
         refusal(() -> ReverseCurve.ofRiseAndRadii(40, 10, 20)));
     assertEquals(
-        "the curve would overhang: a rise of 40 mm (≈ 1-37/64 in) needs a run of at least 40 mm (1-37/64 in)"
+        "the curve would overhang: a rise of 40 mm needs a run of at least 40 mm (1-37/64 in)"
             + " without a straight",
         refusal(() -> ReverseCurve.ofRiseAndRun(40, 30)));
     assertEquals(
-        "the rise must be more than 0, not -3 mm (≈ -1/8 in)",
+        "the rise must be more than 0, not -3 mm",
         refusal(() -> ReverseCurve.ofRiseAndRun(-3, 30)));
     assertEquals(
-        "a first radius of 12 mm (≈ 15/32 in) leaves none for the other arc; it must stay below 10 mm (25/64 in)",
+        "a first radius of 12 mm leaves none for the other arc; it must stay below 10 mm (25/64 in)",
         refusal(() -> ReverseCurve.ofRiseRunAndFirstRadius(2, 6, 12)));
     assertEquals(
         "the radii add up to 12 mm, but a rise of 2 mm over 6 mm has room for 10 mm (25/64 in)"
