@@ -40,8 +40,13 @@ final class BentChords {
 
   /** mm by which the curve that bent chords stand for leaves them at most. */
   static double rise(Course course) {
+    return rise(course, 0, course.size - 1);
+  }
+
+  /** The same from one sample to another. */
+  static double rise(Course course, int from, int to) {
     double most = 0;
-    for (int i = 0; i + 1 < course.size; i++) {
+    for (int i = from; i < to; i++) {
       if (course.bent[i]) {
         double turn = i > 0 || course.closed ? turn(course, i) : 0;
         double next = i + 2 < course.size || course.closed ? turn(course, i + 1) : 0;

@@ -90,6 +90,13 @@ final class ChainFit {
     return work.groups;
   }
 
+  /** The groups of the stretch of course that a group covers, asked for again. */
+  static List<Group> between(Course course, Group group, double tolerance, double sharpDegrees) {
+    ChainFit work = new ChainFit(course, tolerance, sharpDegrees);
+    work.range(group.from(), group.to(), group.ring());
+    return work.groups;
+  }
+
   private static int corner(Course course) {
     for (int i = 0; i < course.size - 1; i++) {
       if (course.corner[i]) {

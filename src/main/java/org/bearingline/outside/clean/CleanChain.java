@@ -27,12 +27,6 @@ record CleanChain(
   /** Tolerances beyond which a fitted line has lost its way, and chords are the truth. */
   private static final double ASTRAY = 3;
 
-  /** Samples beyond which a second try takes too long. */
-  private static final int MOST_SAMPLES = 20_000;
-
-  /** How often less is asked for. */
-  private static final int TIGHTER = 6;
-
   /** Shares of the tolerance that are asked for besides where points lie off by themselves. */
   private static final double[] OTHERWISE = {0.8, 1.25};
 
@@ -58,8 +52,6 @@ record CleanChain(
           chain, built.course(), List.of(), Moves.NONE, built.doubledPoints(), 0, 0);
     }
     Fit best = fit(built.course(), tolerance, tolerance, sharpCorner, noisy);
-    double limit = tolerance + BentChords.rise(built.course());
-    int tries = noisy || built.course().size > MOST_SAMPLES ? 0 : TIGHTER;
     if (noisy && built.course().size <= MOST_OTHERWISE) {
       // Where the seam between two pieces falls hangs on the noise, and an unlucky one splits them:
       // asked a little otherwise, it falls elsewhere.
@@ -67,12 +59,6 @@ record CleanChain(
         Fit next = fit(built.course(), share * tolerance, tolerance, sharpCorner, true);
         best = next.isSimplerThan(best, NOISE_MOVE * tolerance) ? next : best;
       }
-    }
-    for (int i = 1; i <= tries && best.move().largest() > limit; i++) {
-      // Where a joint stands out farther than any sample told, a little less is asked for.
-      double asked = tolerance * Math.pow(0.7, i);
-      Fit next = fit(built.course(), asked, tolerance, sharpCorner, noisy);
-      best = next.move().largest() < best.move().largest() ? next : best;
     }
     ChainFit.Fitted fitted = best.fitted();
     Course course = fitted.course();
@@ -118,11 +104,13 @@ record CleanChain(
   private static Fit fit(
       Course course, double asked, double tolerance, double sharpCorner, boolean noisy) {
     ChainFit.Fitted fitted = ChainFit.of(course, asked, sharpCorner);
-    double astray = ASTRAY * tolerance + BentChords.rise(course);
+    return noisy ? traced(fitted, asked, tolerance) : mended(fitted, tolerance, sharpCorner);
+  }
+
+  // Single points may lie off by more; where the whole line does, it has lost its way.
+  private static Fit traced(ChainFit.Fitted fitted, double asked, double tolerance) {
+    double astray = ASTRAY * tolerance + BentChords.rise(fitted.course());
     List<Primitive> pieces = Corners.joined(fitted.course(), fitted.groups(), asked);
-    if (course.closed && !noisy) {
-      pieces = Crumbs.without(pieces, asked, sharpCorner);
-    }
     Moves.Move move = Moves.of(fitted.course(), pieces);
     boolean isChords = move.largest() > astray;
     if (isChords) {
@@ -130,6 +118,22 @@ record CleanChain(
       move = Moves.of(fitted.course(), pieces);
     }
     return new Fit(fitted, pieces, move, isChords);
+  }
+
+  private static Fit mended(ChainFit.Fitted fitted, double tolerance, double sharpCorner) {
+    Course course = fitted.course();
+    Mending.Mended mended = Mending.of(course, fitted.groups(), tolerance, sharpCorner);
+    List<Primitive> pieces = mended.pieces();
+    Moves.Move move = Moves.of(course, pieces);
+    if (course.closed) {
+      List<Primitive> fewer = Crumbs.without(pieces, tolerance, sharpCorner);
+      Moves.Move moved = Moves.of(course, fewer);
+      if (moved.largest() <= Math.max(tolerance, move.largest())) {
+        pieces = fewer;
+        move = moved;
+      }
+    }
+    return new Fit(new ChainFit.Fitted(course, mended.groups()), pieces, move, false);
   }
 
   /** The same chain as other pieces. */

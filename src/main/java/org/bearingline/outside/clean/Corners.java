@@ -1,6 +1,7 @@
 package org.bearingline.outside.clean;
 
 import java.util.ArrayList;
+import java.util.BitSet;
 import java.util.List;
 import org.bearingline.outline.Arc;
 import org.bearingline.outline.Line;
@@ -32,21 +33,31 @@ final class Corners {
 
   /** The pieces of all groups, each starting where the one before ends. */
   static List<Primitive> joined(Course course, List<Group> groups, double tolerance) {
+    return ofEach(course, groups, tolerance, new BitSet()).stream().flatMap(List::stream).toList();
+  }
+
+  /**
+   * The same, by group.
+   *
+   * @param strict samples at which the corner must lie within the tolerance of the drawn one
+   */
+  static List<List<Primitive>> ofEach(
+      Course course, List<Group> groups, double tolerance, BitSet strict) {
     Corners work = new Corners(course, tolerance);
     int n = groups.size();
     if (n == 1 && groups.get(0).ring()) {
-      return groups.get(0).pieces();
+      return List.of(groups.get(0).pieces());
     }
     Point[] starts = new Point[n];
     for (int i = 0; i < n; i++) {
       Group before = i > 0 ? groups.get(i - 1) : course.closed ? groups.get(n - 1) : null;
-      starts[i] = work.corner(before, groups.get(i));
+      starts[i] = work.corner(before, groups.get(i), strict.get(groups.get(i).from()));
     }
-    List<Primitive> all = new ArrayList<>();
+    List<List<Primitive>> all = new ArrayList<>();
     for (int i = 0; i < n; i++) {
       Point end =
           i + 1 < n ? starts[i + 1] : course.closed ? starts[0] : work.free(groups.get(i), false);
-      work.add(groups.get(i), starts[i], end, all);
+      all.add(work.between(groups.get(i), starts[i], end));
     }
     return all;
   }
@@ -61,7 +72,7 @@ final class Corners {
     return group.pieces().get(group.pieces().size() - 1);
   }
 
-  private Point corner(Group before, Group after) {
+  private Point corner(Group before, Group after, boolean strict) {
     if (before == null) {
       return free(after, true);
     }
@@ -72,6 +83,7 @@ final class Corners {
     double turn = Math.abs(Math.sin(Joints.turn(in, out, drawn.x(), drawn.y())));
     double reach = 2 * tolerance * (1 + 2 / Math.max(turn, 0.05));
     double room = 0.4 * Math.min(last(before).length(), after.pieces().get(0).length());
+    reach = strict ? tolerance : reach;
     if (met == null || met.distanceTo(drawn) > Math.min(reach, room)) {
       return drawn;
     }
@@ -103,19 +115,16 @@ final class Corners {
     return null;
   }
 
-  private void add(Group group, Point start, Point end, List<Primitive> all) {
+  private List<Primitive> between(Group group, Point start, Point end) {
     List<Primitive> pieces = new ArrayList<>(group.pieces());
     int n = pieces.size();
     if (n == 1) {
-      if (!start.equals(end)) {
-        all.add(between(pieces.get(0), start, end));
-      }
-      return;
+      return start.equals(end) ? List.of() : List.of(between(pieces.get(0), start, end));
     }
     Primitive first = pieces.get(0);
     pieces.set(0, ending(first.reversed(), start).reversed());
     pieces.set(n - 1, ending(pieces.get(n - 1), end));
-    all.addAll(pieces);
+    return pieces;
   }
 
   /** The piece with another end: on its own carrier where that meets it, else tangent to it. */

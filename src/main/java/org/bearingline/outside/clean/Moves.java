@@ -27,8 +27,14 @@ final class Moves {
 
   private final int[] last;
 
+  /** What lies off by less is not looked into. */
+  private double heeded;
+
   private double largest;
   private Point at;
+
+  /** The largest move along each piece, where it is heeded. */
+  private final double[] most;
 
   private Moves(Course course, List<Primitive> pieces) {
     this.course = course;
@@ -37,6 +43,7 @@ final class Moves {
     first = new int[pieces.size()];
     Arrays.fill(first, -1);
     last = first.clone();
+    most = new double[pieces.size()];
   }
 
   /** The largest move in mm, and where on the clean line. */
@@ -51,7 +58,21 @@ final class Moves {
     return new Move(work.largest, work.at);
   }
 
-  private void note(double off, Point clean) {
+  /** The largest move in mm along each piece; one below {@code heeded} may be told too small. */
+  static double[] ofEach(Course course, List<Primitive> pieces, double heeded) {
+    Moves work = new Moves(course, pieces);
+    work.heeded = heeded;
+    work.fromDrawing();
+    work.fromPieces();
+    return work.most;
+  }
+
+  private double enough() {
+    return heeded > 0 ? heeded : largest;
+  }
+
+  private void note(double off, int piece, Point clean) {
+    most[piece] = Math.max(most[piece], off);
     if (off > largest) {
       largest = off;
       at = clean;
@@ -91,12 +112,12 @@ final class Moves {
         least = off;
         best = next;
       }
-      if (k == 1 && least <= largest) {
+      if (k == 1 && least <= enough()) {
         break;
       }
     }
-    if (least > largest) {
-      note(least, pieces.get(best).nearestTo(p));
+    if (least > enough()) {
+      note(least, best, pieces.get(best).nearestTo(p));
     }
     return best;
   }
@@ -107,14 +128,17 @@ final class Moves {
     int m = pieces.size();
     for (int i = 0; i < m; i++) {
       Point p = pieces.get(i).start();
-      note(Math.min(around(first[i], p), around(last[(i + m - 1) % m], p)), p);
+      int before = (i + m - 1) % m;
+      double off = Math.min(around(first[i], p), around(last[before], p));
+      note(off, i, p);
+      note(off, before, p);
     }
   }
 
   private double around(int sample, Point p) {
     int n = course.size - 1;
     double least = sample < 0 ? 0 : Double.POSITIVE_INFINITY;
-    for (int k = 0; k <= ROUND && least > largest; k++) {
+    for (int k = 0; k <= ROUND && least > enough(); k++) {
       least = Math.min(least, off(Math.floorMod(sample + k, n), p));
       least = Math.min(least, off(Math.floorMod(sample - k, n), p));
     }
