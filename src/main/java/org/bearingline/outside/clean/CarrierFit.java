@@ -19,6 +19,9 @@ final class CarrierFit {
     this.course = course;
     weight = new double[course.size];
     for (int i = 0; i + 1 < course.size; i++) {
+      if (course.isAnchor(i)) {
+        continue; // It cannot move, whatever it weighs.
+      }
       double half = course.length(i) / 2;
       weight[i] += half;
       weight[i + 1] += half;

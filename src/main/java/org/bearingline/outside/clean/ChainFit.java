@@ -37,11 +37,13 @@ final class ChainFit {
   private final CarrierFit fit;
   private final Joints joints;
   private final double tolerance;
+  private final double sharp;
   private final List<Group> groups = new ArrayList<>();
 
   private ChainFit(Course course, double tolerance, double sharpDegrees) {
     this.course = course;
     this.tolerance = tolerance;
+    sharp = sharpDegrees;
     fit = new CarrierFit(course);
     joints = new Joints(course, sharpDegrees);
   }
@@ -220,14 +222,23 @@ final class ChainFit {
     }
     int before = groups.size();
     walk(from, to, false);
-    if (drawn.isEmpty()) {
-      return;
-    }
     List<Group> fitted = groups.subList(before, groups.size());
     int pieces = fitted.stream().mapToInt(g -> g.pieces().size()).sum();
-    if (fitted.size() > 1 || drawn.get().pieces().size() <= pieces) {
+    int least = fitted.size() > 1 ? Integer.MAX_VALUE : pieces;
+    List<Primitive> exact = null;
+    Optional<Anchored.Pieces> anchored = Anchored.between(course, from, to, tolerance, sharp);
+    // What was drawn as a straight may cost a piece for each curve beside it.
+    if (anchored.isPresent()
+        && anchored.get().pieces().size() - anchored.get().windows() <= least) {
+      exact = anchored.get().pieces();
+      least = exact.size();
+    }
+    if (drawn.isPresent() && drawn.get().pieces().size() <= least) {
+      exact = drawn.get().pieces();
+    }
+    if (exact != null) {
       fitted.clear();
-      groups.add(new Group(from, to, drawn.get().pieces(), false));
+      groups.add(new Group(from, to, exact, false));
     }
   }
 

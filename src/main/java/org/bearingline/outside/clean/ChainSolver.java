@@ -76,6 +76,11 @@ final class ChainSolver {
   double solve(double tolerance) {
     squares(MOST_STEPS);
     double worst = worst();
+    if (closed && worst > tolerance) {
+      // Along the bent way of closed chains steps may have been refused that are good now.
+      squares(MOST_STEPS);
+      worst = worst();
+    }
     TangentChain best = chain;
     int[] bestBound = bound.clone();
     double[] kept = pw.clone();

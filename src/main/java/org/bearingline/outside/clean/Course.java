@@ -28,7 +28,7 @@ final class Course {
   double[] y = new double[64];
   Step[] step = new Step[64];
 
-  /** The primitive as drawn over an arc's steps; null elsewhere. */
+  /** The primitive as drawn over an arc's steps, and of anchored courses over their ends. */
   Primitive[] drawn = new Primitive[64];
 
   /** Corners that the drawing itself has: the direction jumps there. */
@@ -47,6 +47,10 @@ final class Course {
   List<StrokePiece> elements = new ArrayList<>();
 
   boolean closed;
+
+  /** Whether what is drawn over its first and its last step stays exactly there. */
+  boolean anchored;
+
   int size;
 
   void add(double px, double py, Step kind, Primitive primitive) {
@@ -70,6 +74,11 @@ final class Course {
 
   Point at(int i) {
     return new Point(x[i], y[i]);
+  }
+
+  /** Whether a step is one of those that stay exactly as they are drawn. */
+  boolean isAnchor(int step) {
+    return anchored && drawn[step] != null && (step == 0 || step == size - 2);
   }
 
   double length(int i) {

@@ -39,7 +39,7 @@ final class Moves {
   private Moves(Course course, List<Primitive> pieces) {
     this.course = course;
     this.pieces = pieces;
-    at = pieces.get(0).start();
+    at = pieces.isEmpty() ? Point.ORIGIN : pieces.get(0).start();
     first = new int[pieces.size()];
     Arrays.fill(first, -1);
     last = first.clone();
@@ -52,6 +52,9 @@ final class Moves {
   static final Move NONE = new Move(0, Point.ORIGIN);
 
   static Move of(Course course, List<Primitive> pieces) {
+    if (pieces.isEmpty()) {
+      return NONE; // Ends that met each other: nothing is left to lie off.
+    }
     Moves work = new Moves(course, pieces);
     work.fromDrawing();
     work.fromPieces();

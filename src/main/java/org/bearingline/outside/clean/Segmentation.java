@@ -20,10 +20,29 @@ final class Segmentation {
   private final CarrierFit fit;
   private final double tolerance;
 
+  /** Where what holds an anchored course at its start ends, and at its end starts. */
+  private final int head;
+
+  private final int tail;
+
   Segmentation(Course course, CarrierFit fit, double tolerance) {
     this.course = course;
     this.fit = fit;
     this.tolerance = tolerance;
+    int last = course.size - 1;
+    boolean ends = last > 1 && course.isAnchor(last - 1);
+    head = course.isAnchor(0) ? along(Carrier.of(course.drawn[0]), 1, last / 2, 1) : 0;
+    tail = ends ? along(Carrier.of(course.drawn[last - 1]), last - 1, last / 2 + 1, -1) : last;
+  }
+
+  // The last sample from one towards another that keeps to the carrier.
+  private int along(Carrier carrier, int from, int to, int side) {
+    int at = from;
+    while (side * at < side * to
+        && Math.abs(carrier.off(course.x[at + side], course.y[at + side])) <= tolerance) {
+      at += side;
+    }
+    return at;
   }
 
   /** The stretches from sample {@code from} to sample {@code to}. */
@@ -40,11 +59,19 @@ final class Segmentation {
 
   /** The longest stretch that starts at a sample. */
   Stretch longest(int from, int end) {
+    if (from < head) {
+      return new Stretch(from, head, Carrier.of(course.drawn[0]), true);
+    }
+    if (from == tail && from < end) {
+      return new Stretch(from, course.size - 1, Carrier.of(course.drawn[course.size - 2]), true);
+    }
     if (course.step[from] == Course.Step.ARC) {
-      return drawnArc(from, end);
+      return drawnArc(from, Math.min(tail, end));
     }
     int limit = from + 1;
-    while (limit < end && course.step[limit] != Course.Step.ARC && !course.corner[limit]) {
+    while (limit < Math.min(tail, end)
+        && course.step[limit] != Course.Step.ARC
+        && !course.corner[limit]) {
       limit++;
     }
     Reach straight = reach(from, limit, true, 1);

@@ -12,7 +12,7 @@ final class Window {
   private static final double DRAWN = 1e5;
 
   /** Tolerances of length from which a single chord is a line that was meant. */
-  private static final double LONG = 200;
+  static final double LONG = 200;
 
   /** As many samples of a stretch as tell all: noise averages out to a fortieth. */
   private static final int MOST_SAMPLES = 800;
@@ -93,7 +93,8 @@ final class Window {
     for (int i = 0; i < stretches.size(); i++) {
       Stretch s = stretches.get(i);
       boolean chord = s.to() == s.from() + 1 && course.step[s.from()] == Course.Step.CHORD;
-      boolean meant = s.drawn() || chord && course.length(s.from()) > LONG * tolerance;
+      boolean meant =
+          s.drawn() && !isAnchor(s) || chord && course.length(s.from()) > LONG * tolerance;
       int stride = stride(s);
       bound[i] = i == 0 ? 0 : n - 1;
       for (int k = i == 0 ? s.from() : s.from() + stride; k < s.to() + stride; k += stride) {
@@ -127,6 +128,11 @@ final class Window {
       chain = null;
     }
     return good;
+  }
+
+  private boolean isAnchor(Stretch s) {
+    return s.from() == 0 && course.isAnchor(0)
+        || s.to() == course.size - 1 && course.isAnchor(course.size - 2);
   }
 
   // One chord: as it is.
@@ -185,12 +191,13 @@ final class Window {
         chain.length[i] = chord;
         continue;
       }
+      chain.held[i] = isAnchor(s);
       // An arc of more than half a turn goes round its own way.
       double way = length(s) * k;
       turn += 2 * Math.PI * Math.round((way - turn) / (2 * Math.PI));
       double half = TangentChain.sinc(turn / 2);
       chain.length[i] = half > 0.2 ? chord / half : length(s);
-      chain.curvature[i] = turn / chain.length[i];
+      chain.curvature[i] = isAnchor(s) ? k : turn / chain.length[i];
       if (!(chain.length[i] > 0)) {
         return null;
       }
