@@ -3,6 +3,7 @@ package org.bearingline.outside.clean;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalInt;
 import org.bearingline.outline.Arc;
 import org.bearingline.outline.Line;
 import org.bearingline.outline.Point;
@@ -51,7 +52,13 @@ final class Anchored {
    * @param pieces in order, tangent to each other
    * @param windows how many free stretches were solved
    */
-  record Pieces(List<Primitive> pieces, int windows) {}
+  record Pieces(List<Primitive> pieces, int windows) {
+
+    /** Whether to take these: what is exact may cost one piece more for each curve. */
+    boolean isWorth(int others) {
+      return pieces.size() - windows <= others;
+    }
+  }
 
   /** Nothing where no line or arc holds, or where the curves between do not fit them. */
   static Optional<Pieces> between(
@@ -60,24 +67,60 @@ final class Anchored {
     if (!work.collect(from, to)) {
       return Optional.empty();
     }
-    List<Primitive> pieces = work.pieces(from, to);
-    return pieces == null ? Optional.empty() : Optional.of(new Pieces(pieces, work.windows));
+    return work.result(work.pieces(from, to));
+  }
+
+  /** The same once round a closed course that starts where {@link #seam} says. */
+  static Optional<Pieces> ring(Course course, double tolerance, double sharpDegrees) {
+    Anchored work = new Anchored(course, tolerance, sharpDegrees);
+    if (!work.collect(0, course.size - 1) || work.anchors.get(0).from() != 0) {
+      return Optional.empty();
+    }
+    return work.result(work.round());
+  }
+
+  /** The sample at which the longest line or arc of a closed course starts that may hold. */
+  static OptionalInt seam(Course course, double tolerance) {
+    Anchored work = new Anchored(course, tolerance, 0);
+    double longest = LEAST * tolerance;
+    int found = -1;
+    int last = course.size - 1;
+    for (int at = 0; at < last; at = work.end(at, last)) {
+      Primitive piece = work.piece(at, work.end(at, last));
+      // An element on both sides of the present seam is whole only if it starts there.
+      boolean cut = at == 0 && !work.isChord(0) && course.element[0] == course.element[last - 1];
+      if (piece != null && piece.length() > longest && !cut) {
+        longest = piece.length();
+        found = at;
+      }
+    }
+    return found < 0 ? OptionalInt.empty() : OptionalInt.of(found);
+  }
+
+  private Optional<Pieces> result(List<Primitive> pieces) {
+    return pieces == null ? Optional.empty() : Optional.of(new Pieces(pieces, windows));
+  }
+
+  // One past the steps of the element at a step.
+  private int end(int at, int to) {
+    int next = at + 1;
+    while (next < to && course.element[next] == course.element[at] && !isChord(at)) {
+      next++;
+    }
+    return next;
   }
 
   private boolean collect(int from, int to) {
     int at = from;
     boolean free = false;
     while (at < to) {
-      int next = at + 1;
-      while (next < to && course.element[next] == course.element[at] && !isChord(at)) {
-        next++;
-      }
+      int next = end(at, to);
       Primitive piece = piece(at, next);
       if (piece == null || piece.length() < LEAST * tolerance) {
         free = true;
       } else {
-        boolean meets = !anchors.isEmpty() && last().to == at;
-        if (meets && turn(last().piece, piece) > SMOOTH) {
+        boolean meets = !anchors.isEmpty() && last().to() == at;
+        if (meets && turn(last().piece(), piece) > SMOOTH) {
           return false;
         }
         anchors.add(new Anchor(at, next, piece));
@@ -116,33 +159,63 @@ final class Anchored {
   private List<Primitive> pieces(int from, int to) {
     List<Primitive> pieces = new ArrayList<>();
     Point start = course.at(from);
-    for (int i = 0; i <= anchors.size(); i++) {
-      Anchor before = i > 0 ? anchors.get(i - 1) : null;
-      Anchor after = i < anchors.size() ? anchors.get(i) : null;
-      int left = before == null ? from : before.to;
-      int right = after == null ? to : after.from;
-      Point end = course.at(right);
-      if (left == right) {
-        if (before != null) {
-          pieces.add(cut(before.piece, start, end));
-        }
-        start = end;
-        continue;
-      }
-      List<Primitive> window = solved(before, left, right, after);
-      if (window == null) {
+    Anchor before = null;
+    for (Anchor after : anchors) {
+      start = join(before, before == null ? from : before.to(), after, after.from(), start, pieces);
+      if (start == null) {
         return null;
       }
-      windows++;
-      int first = before == null ? 0 : 1;
-      int last = after == null ? window.size() : window.size() - 1;
-      if (before != null) {
-        pieces.add(cut(before.piece, start, window.get(0).end()));
-      }
-      pieces.addAll(window.subList(first, last));
-      start = after == null ? end : window.get(last).start();
+      before = after;
     }
+    return join(before, before.to(), null, to, start, pieces) == null ? null : pieces;
+  }
+
+  private List<Primitive> round() {
+    List<Primitive> pieces = new ArrayList<>();
+    Point start = course.at(0);
+    for (int i = 0; i < anchors.size(); i++) {
+      Anchor before = anchors.get(i);
+      boolean last = i + 1 == anchors.size();
+      Anchor after = anchors.get(last ? 0 : i + 1);
+      int right = last ? course.size - 1 : after.from();
+      if (before.to() == right && turn(before.piece(), after.piece()) > SMOOTH) {
+        return null;
+      }
+      start = join(before, before.to(), after, right, start, pieces);
+      if (start == null) {
+        return null;
+      }
+    }
+    pieces.set(0, cut(anchors.get(0).piece(), start, pieces.get(0).end()));
     return pieces;
+  }
+
+  /**
+   * Adds one anchor from where it starts, and what is free between it and the next one.
+   *
+   * @return where the next one starts; null where nothing fits
+   */
+  private Point join(
+      Anchor before, int left, Anchor after, int right, Point start, List<Primitive> pieces) {
+    Point end = course.at(right);
+    if (left == right) {
+      if (before != null) {
+        pieces.add(cut(before.piece(), start, end));
+      }
+      return end;
+    }
+    List<Primitive> window = solved(before, left, right, after);
+    if (window == null) {
+      return null;
+    }
+    windows++;
+    int first = before == null ? 0 : 1;
+    int last = after == null ? window.size() : window.size() - 1;
+    if (before != null) {
+      pieces.add(cut(before.piece(), start, window.get(0).end()));
+    }
+    pieces.addAll(window.subList(first, last));
+    return after == null ? end : window.get(last).start();
   }
 
   private static Primitive cut(Primitive piece, Point start, Point end) {
@@ -157,25 +230,25 @@ final class Anchored {
     part.anchored = true;
     part.elements = course.elements;
     if (before != null) {
-      Point middle = before.piece.middle();
-      add(part, middle, left - 1, before.piece);
+      Point middle = before.piece().middle();
+      add(part, middle, left - 1, before.piece());
     }
     for (int i = left; i < right; i++) {
       add(part, course.at(i), i, course.drawn[i]);
     }
     add(part, course.at(right), Math.max(left, right - 1), null);
     if (after != null) {
-      part.drawn[part.size - 1] = after.piece;
-      part.step[part.size - 1] = step(after.piece);
-      part.add(after.piece.middle().x(), after.piece.middle().y(), Course.Step.CHORD, null);
+      part.drawn[part.size - 1] = after.piece();
+      part.step[part.size - 1] = step(after.piece());
+      part.add(after.piece().middle().x(), after.piece().middle().y(), Course.Step.CHORD, null);
     }
     List<Group> groups =
         ChainFit.between(
             part,
             tolerance,
             sharp,
-            before == null ? null : state(before.piece),
-            after == null ? null : state(after.piece));
+            before == null ? null : state(before.piece()),
+            after == null ? null : state(after.piece()));
     int least = 1 + (before == null ? 0 : 1) + (after == null ? 0 : 1);
     return groups.size() == 1 && groups.get(0).pieces().size() >= least
         ? groups.get(0).pieces()

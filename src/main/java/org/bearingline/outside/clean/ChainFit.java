@@ -3,6 +3,7 @@ package org.bearingline.outside.clean;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalInt;
 import org.bearingline.outline.Arc;
 import org.bearingline.outline.Line;
 import org.bearingline.outline.Point;
@@ -54,7 +55,12 @@ final class ChainFit {
    * @param course the course, which may start at another sample than the one given
    * @param groups in order, from the first sample to the last
    */
-  record Fitted(Course course, List<Group> groups) {}
+  record Fitted(Course course, List<Group> groups) {
+
+    int pieces() {
+      return groups.stream().mapToInt(g -> g.pieces().size()).sum();
+    }
+  }
 
   static Fitted of(Course course, double tolerance, double sharpDegrees) {
     if (!course.closed) {
@@ -127,10 +133,17 @@ final class ChainFit {
       return asDrawn;
     }
     Fitted fitted = ring(course, head.to() % n, tolerance, sharpDegrees);
-    int pieces = fitted.groups().stream().mapToInt(g -> g.pieces().size()).sum();
-    boolean better =
-        asDrawn != null && (fitted.groups().size() > 1 || drawn.get().pieces().size() <= pieces);
-    return better ? asDrawn : fitted;
+    int least = fitted.groups().size() > 1 ? Integer.MAX_VALUE : fitted.pieces();
+    OptionalInt seam = Anchored.seam(course, tolerance);
+    if (seam.isPresent()) {
+      Course turned = course.from(seam.getAsInt());
+      Optional<Anchored.Pieces> anchored = Anchored.ring(turned, tolerance, sharpDegrees);
+      if (anchored.isPresent() && anchored.get().isWorth(least)) {
+        fitted = new Fitted(turned, List.of(new Group(0, n, anchored.get().pieces(), true)));
+        least = fitted.pieces();
+      }
+    }
+    return asDrawn != null && drawn.get().pieces().size() <= least ? asDrawn : fitted;
   }
 
   private static Fitted ring(Course course, int seam, double tolerance, double sharpDegrees) {
