@@ -3,6 +3,7 @@ package org.bearingline.outside.scan;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.util.Arrays;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import javax.imageio.ImageIO;
 import javax.imageio.ImageReader;
@@ -10,6 +11,7 @@ import javax.imageio.metadata.IIOMetadata;
 import javax.imageio.metadata.IIOMetadataNode;
 import javax.imageio.plugins.tiff.BaselineTIFFTagSet;
 import javax.imageio.plugins.tiff.ExifParentTIFFTagSet;
+import javax.imageio.plugins.tiff.ExifTIFFTagSet;
 import javax.imageio.plugins.tiff.TIFFDirectory;
 import javax.imageio.plugins.tiff.TIFFField;
 import javax.imageio.stream.ImageInputStream;
@@ -35,23 +37,42 @@ final class FactsReader {
   private OptionalDouble dpiY = OptionalDouble.empty();
   private int orientation = 1;
   private boolean camera;
+  private Optional<String> contradiction = Optional.empty();
+  private boolean inksAsColours;
 
   private FactsReader() {}
 
-  /** The facts of the first picture of {@code reader}'s input. */
-  static ImageFacts read(ImageReader reader, ImageKind kind, boolean holdsMore) {
+  /**
+   * The facts of the first picture of {@code reader}'s input.
+   *
+   * @param exif of a PNG file, which its reader does not look at
+   */
+  static ImageFacts read(
+      ImageReader reader, ImageKind kind, Optional<byte[]> exif, boolean holdsMore) {
     FactsReader facts = new FactsReader();
     try {
       IIOMetadata metadata = reader.getImageMetadata(0);
       switch (kind) {
-        case PNG -> facts.png(metadata);
+        case PNG -> {
+          facts.png(metadata);
+          if (exif.isPresent()) {
+            facts.exif(exif.get());
+          }
+        }
         case JPEG -> facts.jpeg(metadata);
         case TIFF -> facts.tiff(TIFFDirectory.createFromMetadata(metadata));
       }
     } catch (IOException | RuntimeException nothingSaid) {
-      return new ImageFacts(OptionalDouble.empty(), OptionalDouble.empty(), 1, false, holdsMore);
+      facts = new FactsReader();
     }
-    return new ImageFacts(facts.dpiX, facts.dpiY, facts.orientation, facts.camera, holdsMore);
+    return new ImageFacts(
+        facts.dpiX,
+        facts.dpiY,
+        facts.orientation,
+        facts.camera,
+        holdsMore,
+        facts.contradiction,
+        facts.inksAsColours);
   }
 
   private void dpi(double x, double y) {
@@ -86,6 +107,9 @@ final class FactsReader {
           };
       dpi(number(jfif, "Xdensity") * inches, number(jfif, "Ydensity") * inches);
     }
+    IIOMetadataNode adobe = first(root, "app14Adobe");
+    // Adobe Technical Note 5116, 18: 2 is for inks whose first three are turned.
+    inksAsColours = adobe != null && adobe.getAttribute("transform").equals("2");
     NodeList segments = ((IIOMetadataNode) root).getElementsByTagName("unknown");
     for (int i = 0; i < segments.getLength(); i++) {
       IIOMetadataNode segment = (IIOMetadataNode) segments.item(i);
@@ -99,7 +123,6 @@ final class FactsReader {
 
   /** Exif is a TIFF file of its own inside a segment. */
   private void exif(byte[] data) throws IOException {
-    boolean known = dpiX.isPresent();
     OptionalDouble x = dpiX;
     OptionalDouble y = dpiY;
     ImageReader reader = ImageIO.getImageReadersByFormatName("tiff").next();
@@ -109,7 +132,14 @@ final class FactsReader {
     } finally {
       reader.dispose();
     }
-    if (known) {
+    if (x.isPresent()) {
+      // Half a dot in a hundred is rounding, as of 118 dots to the cm.
+      if (Math.abs(dpiX.getAsDouble() / x.getAsDouble() - 1) > 0.005) {
+        contradiction =
+            Optional.of(
+                "%.0f dpi in one place and %.0f dpi in another"
+                    .formatted(x.getAsDouble(), dpiX.getAsDouble()));
+      }
       dpiX = x;
       dpiY = y;
     }
@@ -128,8 +158,15 @@ final class FactsReader {
       double inches = unitCode == BaselineTIFFTagSet.RESOLUTION_UNIT_CENTIMETER ? 2.54 : 1;
       dpi(x.getAsDouble(0) * inches, y.getAsDouble(0) * inches);
     }
-    // Scanners write no exposure; a folder of Exif facts is a camera's.
-    camera |= directory.getTIFFField(ExifParentTIFFTagSet.TAG_EXIF_IFD_POINTER) != null;
+    TIFFField more = directory.getTIFFField(ExifParentTIFFTagSet.TAG_EXIF_IFD_POINTER);
+    camera |= more != null && more.hasDirectory() && isCamera(more.getDirectory());
+  }
+
+  /** Scanners have no exposure, though some write Exif too. */
+  private static boolean isCamera(TIFFDirectory exif) {
+    return exif.containsTIFFField(ExifTIFFTagSet.TAG_EXPOSURE_TIME)
+        || exif.containsTIFFField(ExifTIFFTagSet.TAG_F_NUMBER)
+        || exif.containsTIFFField(ExifTIFFTagSet.TAG_FOCAL_LENGTH);
   }
 
   private static IIOMetadataNode first(Node root, String name) {

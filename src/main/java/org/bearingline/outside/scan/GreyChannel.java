@@ -5,17 +5,24 @@ import java.awt.image.BufferedImage;
 import java.awt.image.ColorModel;
 import java.awt.image.DataBuffer;
 import java.awt.image.Raster;
+import java.util.stream.IntStream;
 
 /**
  * Makes one channel of a colour picture. Plain light serves most; light wood on white paper, or on
- * a coloured cloth, stands out better in red or blue alone.
+ * a coloured cloth, stands out better in red or blue alone, and what was cut out of its ground by a
+ * program in how opaque it is.
  */
 final class GreyChannel {
 
   /** Another channel must show this much more contrast to be taken, for it is the grainier. */
   private static final double CLEARLY_MORE = 1.5;
 
-  private static final String[] NAMES = {"light", "red", "green", "blue"};
+  private static final String[] NAMES = {"light", "red", "green", "blue", "transparency"};
+
+  private static final int TRANSPARENCY = 4;
+
+  private static final int[] SHARE =
+      IntStream.range(0, 256).map(alpha -> levelOf(alpha / 255.0)).toArray();
 
   private GreyChannel() {}
 
@@ -45,8 +52,8 @@ final class GreyChannel {
   }
 
   /**
-   * A row as opaque RGB; see-through places show white. Samples of a grey picture are taken as they
-   * are: the platform would turn them into another curve.
+   * A row as RGB laid on white, with how opaque it was in the highest byte. Samples of a grey
+   * picture are taken as they are: the platform would turn them into another curve.
    */
   private static void row(BufferedImage image, int y, int[] into, boolean plain) {
     if (plain) {
@@ -57,25 +64,32 @@ final class GreyChannel {
       double scale = 255.0 / ((1L << Math.min(bits, wide ? 16 : 8)) - 1);
       for (int x = 0; x < into.length; x++) {
         int grey = (int) Math.round(Math.max(0, Math.min(255, into[x] * scale)));
-        into[x] = grey << 16 | grey << 8 | grey;
+        into[x] = 0xff << 24 | grey << 16 | grey << 8 | grey;
       }
       return;
     }
     image.getRGB(0, y, into.length, 1, into, 0, into.length);
-    if (image.getColorModel().hasAlpha()) {
-      for (int x = 0; x < into.length; x++) {
-        into[x] = onWhite(into[x]);
-      }
+    for (int x = 0; x < into.length; x++) {
+      into[x] = onWhite(into[x]);
     }
   }
 
   private static int onWhite(int argb) {
     int alpha = argb >>> 24;
+    if (alpha == 255) {
+      return argb;
+    }
     int white = 255 - alpha;
     int red = ((argb >> 16 & 0xff) * alpha + 255 * white) / 255;
     int green = ((argb >> 8 & 0xff) * alpha + 255 * white) / 255;
     int blue = ((argb & 0xff) * alpha + 255 * white) / 255;
-    return red << 16 | green << 8 | blue;
+    return alpha << 24 | red << 16 | green << 8 | blue;
+  }
+
+  /** The level at which a share of a pixel that is covered has that share of the light. */
+  private static int levelOf(double share) {
+    double level = share <= 0.0031308 ? share * 12.92 : 1.055 * Math.pow(share, 1 / 2.4) - 0.055;
+    return (int) Math.round(255 * level);
   }
 
   private static int level(int rgb, int channel) {
@@ -86,6 +100,7 @@ final class GreyChannel {
       case 1 -> red;
       case 2 -> green;
       case 3 -> blue;
+      case TRANSPARENCY -> SHARE[rgb >>> 24];
       // Weights of ITU-R BT.601, as in JPEG.
       default -> (299 * red + 587 * green + 114 * blue + 500) / 1000;
     };

@@ -1,10 +1,13 @@
 package org.bearingline.outside.scan;
 
+import java.awt.color.ColorSpace;
 import java.awt.image.BufferedImage;
+import java.awt.image.DataBuffer;
 import java.awt.image.Raster;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.util.Iterator;
+import java.util.Optional;
 import javax.imageio.IIOException;
 import javax.imageio.ImageIO;
 import javax.imageio.ImageReader;
@@ -44,17 +47,32 @@ final class ImageDecoder {
   }
 
   Decoded decode(byte[] content) {
-    ImageKind kind =
-        ImageKind.of(content)
-            .orElseThrow(() -> problem("is no PNG, JPEG or TIFF picture; save the scan as one"));
+    ImageKind kind = ImageKind.of(content).orElseThrow(() -> problem(ImageKind.unread(content)));
     Iterator<ImageReader> readers = ImageIO.getImageReadersByFormatName(kind.format());
     ImageReader reader = readers.next();
-    byte[] bare = kind == ImageKind.PNG ? PngChunks.withoutWords(content) : content;
-    try (ImageInputStream in = new MemoryCacheImageInputStream(new ByteArrayInputStream(bare))) {
+    PngChunks.Parted parted =
+        kind == ImageKind.PNG
+            ? PngChunks.parted(content)
+            : new PngChunks.Parted(content, Optional.empty());
+    ReadingTroubles troubles = new ReadingTroubles();
+    try (ImageInputStream in =
+        new MemoryCacheImageInputStream(new ByteArrayInputStream(parted.needed()))) {
       reader.setInput(in, false, false);
       judge(reader.getWidth(0), reader.getHeight(0), content.length);
-      ImageFacts facts = FactsReader.read(reader, kind, holdsMore(reader, kind));
-      return pixels(reader, facts);
+      ImageFacts facts = FactsReader.read(reader, kind, parted.exif(), holdsMore(reader, kind));
+      reader.addIIOReadWarningListener(troubles);
+      Decoded decoded = pixels(reader, facts);
+      if (troubles.isCutShort()) {
+        throw problem(
+            "the picture is cut short: the file ends before the picture does; copy it again whole,"
+                + " or scan it again");
+      }
+      if (troubles.isDamaged()) {
+        throw problem(
+            "the picture is damaged, so a part of it is not what was photographed; copy it again,"
+                + " or scan it again");
+      }
+      return decoded;
     } catch (IOException | RuntimeException | StackOverflowError broken) {
       if (broken instanceof Problem told) {
         throw told;
@@ -115,25 +133,49 @@ final class ImageDecoder {
   }
 
   private Decoded pixels(ImageReader reader, ImageFacts facts) throws IOException {
-    BufferedImage image;
-    try {
-      image = reader.read(0);
-    } catch (IIOException notRgb) {
-      // Pictures in four inks are not turned into colours by the platform, but their inks are read.
-      if (!reader.canReadRaster()) {
-        throw notRgb;
-      }
-      Raster inks = reader.readRaster(0, null);
-      if (inks.getNumBands() != 4) {
-        throw notRgb;
-      }
-      return new Decoded(facts, Inks.grey(inks), "light");
-    }
-    if (image == null) {
-      throw new IOException("no picture");
-    }
-    GreyChannel.Choice choice = GreyChannel.choose(image);
+    GreyChannel.Choice choice = GreyChannel.choose(picture(reader, facts));
     return new Decoded(facts, choice.grey(), choice.name());
+  }
+
+  private BufferedImage picture(ImageReader reader, ImageFacts facts) throws IOException {
+    Optional<IIOException> notRgb = Optional.empty();
+    try {
+      BufferedImage image = reader.read(0);
+      if (image == null) {
+        throw new IOException("no picture");
+      }
+      judgeSamples(image);
+      if (image.getColorModel().getColorSpace().getType() != ColorSpace.TYPE_CMYK) {
+        return image;
+      }
+      if (!reader.canReadRaster()) {
+        return Inks.colours(image.getRaster(), Inks.Writing.AMOUNT);
+      }
+    } catch (IIOException unread) {
+      notRgb = Optional.of(unread);
+    }
+    // Some platforms do not turn four inks into colours, others into colours of their own.
+    if (!reader.canReadRaster()) {
+      throw notRgb.orElseThrow();
+    }
+    Raster inks = reader.readRaster(0, null);
+    if (inks.getNumBands() != 4) {
+      throw notRgb.orElseGet(() -> new IIOException("not four inks"));
+    }
+    return Inks.colours(inks, facts.inksAsColours() ? Inks.Writing.TURNED : Inks.Writing.LIGHT);
+  }
+
+  private void judgeSamples(BufferedImage image) {
+    int type = image.getRaster().getTransferType();
+    boolean usual =
+        type == DataBuffer.TYPE_BYTE
+            || type == DataBuffer.TYPE_USHORT
+            || type == DataBuffer.TYPE_INT && image.getRaster().getNumBands() > 1;
+    if (!usual) {
+      throw problem(
+          "the picture keeps its light in 32 bits or as fractions; save it with 8 or 16 bits a"
+              + " colour");
+    }
   }
 
   private Problem problem(String sentence) {

@@ -1,5 +1,6 @@
 package org.bearingline.outside.scan;
 
+import java.util.Optional;
 import java.util.OptionalDouble;
 
 /**
@@ -10,9 +11,18 @@ import java.util.OptionalDouble;
  * @param orientation 1 to 8 as in TIFF 6.0, tag 274: how the rows lie
  * @param camera whether a camera made it, so that its dpi mean nothing
  * @param holdsMore whether other pictures follow the first
+ * @param contradiction in words, where the file says two different dpi
+ * @param inksAsColours whether a picture of four inks has three of them turned into light and
+ *     colours, as JPEG does with red, green and blue
  */
 record ImageFacts(
-    OptionalDouble dpiX, OptionalDouble dpiY, int orientation, boolean camera, boolean holdsMore) {
+    OptionalDouble dpiX,
+    OptionalDouble dpiY,
+    int orientation,
+    boolean camera,
+    boolean holdsMore,
+    Optional<String> contradiction,
+    boolean inksAsColours) {
 
   ImageFacts {
     if (orientation < 1 || orientation > 8) {

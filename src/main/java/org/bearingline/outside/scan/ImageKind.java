@@ -1,5 +1,6 @@
 package org.bearingline.outside.scan;
 
+import java.nio.charset.StandardCharsets;
 import java.util.Optional;
 
 /** The kinds of picture that are read, known by their first bytes and not by their name. */
@@ -31,6 +32,16 @@ public enum ImageKind {
       return Optional.of(TIFF);
     }
     return Optional.empty();
+  }
+
+  /** What to say of a file that is none of these. */
+  static String unread(byte[] start) {
+    // ISO/IEC 14496-12, 4.3: a box "ftyp" comes first; its brand tells which kind.
+    String brand = start.length < 12 ? "" : new String(start, 4, 8, StandardCharsets.ISO_8859_1);
+    if (brand.matches("ftyp(heic|heix|hevc|mif1|msf1|avif)")) {
+      return "is a HEIC or AVIF photo; let the phone or a program save it as JPEG";
+    }
+    return "is no PNG, JPEG or TIFF picture; save the scan as one";
   }
 
   private static boolean begins(byte[] start, int... bytes) {

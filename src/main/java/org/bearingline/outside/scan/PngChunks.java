@@ -3,6 +3,8 @@ package org.bearingline.outside.scan;
 import java.io.ByteArrayOutputStream;
 import java.nio.ByteBuffer;
 import java.nio.charset.StandardCharsets;
+import java.util.Arrays;
+import java.util.Optional;
 import java.util.Set;
 
 /**
@@ -21,19 +23,31 @@ final class PngChunks {
 
   private PngChunks() {}
 
-  static byte[] withoutWords(byte[] file) {
+  /**
+   * A file's chunks.
+   *
+   * @param needed the file with those alone that its pixels and their size need
+   * @param exif the content of its first chunk eXIf, a TIFF file of its own
+   */
+  record Parted(byte[] needed, Optional<byte[]> exif) {}
+
+  static Parted parted(byte[] file) {
     ByteArrayOutputStream kept = new ByteArrayOutputStream(file.length);
     kept.write(file, 0, SIGNATURE);
     ByteBuffer bytes = ByteBuffer.wrap(file);
+    Optional<byte[]> exif = Optional.empty();
     int at = SIGNATURE;
     while (at + FRAME <= file.length) {
       long length = FRAME + Integer.toUnsignedLong(bytes.getInt(at));
       int there = (int) Math.min(length, file.length - at);
-      if (NEEDED.contains(new String(file, at + 4, 4, StandardCharsets.ISO_8859_1))) {
+      String name = new String(file, at + 4, 4, StandardCharsets.ISO_8859_1);
+      if (NEEDED.contains(name)) {
         kept.write(file, at, there);
+      } else if (name.equals("eXIf") && exif.isEmpty() && there == length) {
+        exif = Optional.of(Arrays.copyOfRange(file, at + 8, at + there - 4));
       }
       at += there;
     }
-    return kept.toByteArray();
+    return new Parted(kept.toByteArray(), exif);
   }
 }

@@ -38,6 +38,13 @@ record ScanPlace(Mapping mapping, Field field, Optional<MarksTrust> trust) {
               + "; give --dpi for a flatbed scan, or lay the template on a marks sheet (bearingline"
               + " corner-marks)");
     }
+    if (facts.contradiction().isPresent()) {
+      throw new Problem(
+          Place.file(file),
+          "the file says "
+              + facts.contradiction().get()
+              + ", so it is not known how large it is; give --dpi as it was scanned");
+    }
     words.dpiOfFile(facts);
     return byDpi(decoded, facts.dpiX().getAsDouble(), facts.dpiY().getAsDouble());
   }

@@ -31,6 +31,7 @@ public final class ScanReader {
   private final String file;
   private final ScanSettings settings;
   private final ScanWords words = new ScanWords();
+  private boolean several;
 
   private ScanReader(String file, ScanSettings settings) {
     this.file = file;
@@ -50,6 +51,7 @@ public final class ScanReader {
   private Scan read(byte[] content) {
     ImageDecoder.Decoded decoded = new ImageDecoder(file).decode(content);
     words.decoded(decoded);
+    several = decoded.facts().holdsMore();
     GreyImage image = decoded.grey();
     ScanPlace place = ScanPlace.of(file, decoded, settings, words);
     Blocks blocks = Blocks.of(image, place.field());
@@ -147,7 +149,8 @@ public final class ScanReader {
   }
 
   private Problem problem(String sentence) {
-    return new Problem(Place.file(file), sentence);
+    String other = several ? "; the file holds several pictures, of which the first was taken" : "";
+    return new Problem(Place.file(file), sentence + other);
   }
 
   /** A number with so many digits after the point, for sentences. */

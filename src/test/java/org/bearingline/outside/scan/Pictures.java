@@ -62,6 +62,18 @@ final class Pictures {
     ImageWriter writer = ImageIO.getImageWritersByFormatName("jpeg").next();
     ImageWriteParam param = writer.getDefaultWriteParam();
     param.setProgressiveMode(ImageWriteParam.MODE_DEFAULT);
+    return written(writer, image, param);
+  }
+
+  static byte[] tiledTiff(BufferedImage image) {
+    ImageWriter writer = ImageIO.getImageWritersByFormatName("tiff").next();
+    ImageWriteParam param = writer.getDefaultWriteParam();
+    param.setTilingMode(ImageWriteParam.MODE_EXPLICIT);
+    param.setTiling(64, 48, 0, 0);
+    return written(writer, image, param);
+  }
+
+  private static byte[] written(ImageWriter writer, BufferedImage image, ImageWriteParam param) {
     ByteArrayOutputStream out = new ByteArrayOutputStream();
     try (ImageOutputStream stream = ImageIO.createImageOutputStream(out)) {
       writer.setOutput(stream);

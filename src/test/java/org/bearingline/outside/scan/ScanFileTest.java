@@ -68,7 +68,8 @@ class ScanFileTest {
         new Kind("tiff", () -> Pictures.file(rgb, "tiff")),
         new Kind(
             "tiff of 16 bits",
-            () -> Pictures.file(Pictures.plate(BufferedImage.TYPE_USHORT_GRAY), "tiff")));
+            () -> Pictures.file(Pictures.plate(BufferedImage.TYPE_USHORT_GRAY), "tiff")),
+        new Kind("tiff in tiles", () -> Pictures.tiledTiff(rgb)));
   }
 
   /** The plate is black, all round it there is nothing. */
@@ -107,20 +108,6 @@ class ScanFileTest {
     Scan scan = ScanReader.read("two.tif", Pictures.tiffOf(plate, other), DPI);
     assertPlate(scan, new Bounds(6, 5, 24, 15), 0.08);
     assertTrue(scan.notes().contains("the file holds several pictures; the first was taken"));
-  }
-
-  @Test
-  void printingInksAreRead() throws Exception {
-    Path rgb = folder.resolve("rgb.png");
-    Path inks = folder.resolve("inks.jpg");
-    Files.write(rgb, Pictures.file(Pictures.plate(BufferedImage.TYPE_INT_RGB), "png"));
-    ExternalProgram.pythonWith("PIL")
-        .run(
-            "-c",
-            "from PIL import Image; Image.open('%s').convert('CMYK').save('%s', quality=95)"
-                .formatted(rgb, inks));
-    Scan scan = ScanReader.read("inks.jpg", Files.readAllBytes(inks), DPI);
-    assertPlate(scan, new Bounds(6, 5, 24, 15), 0.08);
   }
 
   /**
@@ -252,18 +239,6 @@ class ScanFileTest {
     assertTimeoutPreemptively(
         Duration.ofSeconds(20),
         () -> assertPlate(ScanReader.read("bomb", file, DPI), new Bounds(6, 5, 24, 15), 0.08));
-  }
-
-  @Test
-  void aFileCutShortGivesOneSentence() {
-    for (String format : new String[] {"png", "jpeg", "tiff"}) {
-      byte[] whole = Pictures.file(Pictures.plate(BufferedImage.TYPE_INT_RGB), format);
-      byte[] half = Arrays.copyOf(whole, whole.length / 2);
-      // The platform's reader of JPEG fills up what is missing; then the plate is not whole.
-      if (!format.equals("jpeg")) {
-        assertSentence("damaged, cut short", half, DPI);
-      }
-    }
   }
 
   @Test
