@@ -1,87 +1,100 @@
 package org.bearingline.outside.svg;
 
-import java.io.IOException;
-import java.io.StringReader;
 import java.util.HashMap;
 import java.util.Locale;
 import java.util.Map;
+import java.util.regex.Pattern;
 import org.apache.batik.css.parser.DefaultDocumentHandler;
-import org.apache.batik.css.parser.Parser;
-import org.bearingline.problem.Problem;
-import org.w3c.css.sac.CSSException;
-import org.w3c.css.sac.DocumentHandler;
-import org.w3c.css.sac.InputSource;
 import org.w3c.css.sac.LexicalUnit;
 
-/** Reads CSS by Batik's parser, which opens nothing. */
-final class CssDeclarations {
+/**
+ * What CSS declares. Words are in small letters, numbers as they are.
+ *
+ * @param usual by property
+ * @param pressed the same with {@code !important}
+ */
+record CssDeclarations(Map<String, String> usual, Map<String, String> pressed) {
 
-  /** The parser descends into brackets; deeper ones than any style has would exhaust it. */
-  private static final int DEEPEST_BRACKETS = 30;
+  /** Four digits, or four pairs of them, the last for how much is seen. */
+  private static final Pattern CLEAR =
+      Pattern.compile("(?i)\\s*#([0-9a-f]{3}0|[0-9a-f]{6}00)\\s*;?\\s*");
 
-  private CssDeclarations() {}
+  /** Nothing, to be added to. */
+  static CssDeclarations none() {
+    return new CssDeclarations(new HashMap<>(), new HashMap<>());
+  }
 
-  /** What the attribute {@code style} declares: words in small letters, numbers as they are. */
-  static Map<String, String> ofStyle(SvgElement element) {
+  /** What the attribute {@code style} declares. */
+  static CssDeclarations ofStyle(SvgElement element) {
     String text = element.attribute("style").orElse("");
-    Map<String, String> declared = new HashMap<>();
-    if (!text.isEmpty()) {
-      parse(
-          element,
-          text,
-          new DefaultDocumentHandler() {
-            @Override
-            public void property(String name, LexicalUnit value, boolean important) {
-              declared.put(name.toLowerCase(Locale.ROOT), word(value));
-            }
-          },
-          true);
+    CssDeclarations declared = none();
+    if (!text.isEmpty() && !declared.takes(element, text)) {
+      for (String piece : CssPieces.of(text, element)) {
+        if (!declared.takes(element, piece)) {
+          declared.takes(element, inPlaceOf(piece));
+        }
+      }
     }
     return declared;
   }
 
-  /** Hands the rules of a sheet to a handler. */
-  static void ofSheet(SvgElement style, DocumentHandler handler) {
-    parse(style, style.text().toString(), handler, false);
+  /** What an attribute says of a property, as if it stood in a style. */
+  static String ofAttribute(SvgElement element, String property, String value) {
+    CssDeclarations declared = none();
+    return declared.takes(element, property + ":" + value)
+        ? declared.usual.getOrDefault(property, value)
+        : value;
   }
 
-  private static void parse(
-      SvgElement element, String text, DocumentHandler handler, boolean isAttribute) {
-    requireShallow(element, text);
-    Parser parser = new Parser();
-    parser.setDocumentHandler(handler);
-    InputSource source = new InputSource(new StringReader(text));
-    try {
-      if (isAttribute) {
-        parser.parseStyleDeclaration(source);
-      } else {
-        parser.parseStyleSheet(source);
-      }
-    } catch (IOException | CSSException broken) {
-      throw new Problem(
-          element.place(),
-          "the style of this " + element.name() + " is no CSS; correct or remove it",
-          broken);
+  /** Whether all of it was read; where not, nothing of it counts. */
+  private boolean takes(SvgElement element, String text) {
+    CssDeclarations heard = none();
+    boolean isRead = CssText.isDeclarations(element, text, heard.handler());
+    if (isRead) {
+      usual.putAll(heard.usual);
+      pressed.putAll(heard.pressed);
     }
+    return isRead;
   }
 
-  private static void requireShallow(SvgElement element, String text) {
-    int depth = 0;
-    for (int i = 0; i < text.length(); i++) {
-      char c = text.charAt(i);
-      if (c == '(' || c == '[' || c == '{') {
-        depth++;
-      } else if ((c == ')' || c == ']' || c == '}') && depth > 0) {
-        depth--;
-      }
-      if (depth > DEEPEST_BRACKETS) {
-        throw element.problem("brackets lie too deep in each other in this style; remove it");
-      }
+  /**
+   * A declaration that can be read, for one that cannot: of a property that matters, its value is
+   * some value; empty for any other.
+   */
+  static String inPlaceOf(String unread) {
+    String[] parts = unread.split(":", 2);
+    String property = parts[0].strip().toLowerCase(Locale.ROOT);
+    if (parts.length < 2 || !Style.READ.contains(property)) {
+      return "";
     }
+    return property + (isClear(parts[1]) ? ": transparent" : ": unread");
+  }
+
+  /** Whether a colour in hexadecimal digits says that nothing of it is seen. */
+  static boolean isClear(String colour) {
+    return colour.length() < 40 && CLEAR.matcher(colour).matches();
+  }
+
+  private DefaultDocumentHandler handler() {
+    return new DefaultDocumentHandler() {
+      @Override
+      public void property(String name, LexicalUnit value, boolean important) {
+        add(name.toLowerCase(Locale.ROOT), value, important);
+      }
+    };
+  }
+
+  boolean isEmpty() {
+    return usual.isEmpty() && pressed.isEmpty();
+  }
+
+  /** One more; of two for a property the later holds. */
+  void add(String property, LexicalUnit value, boolean isPressed) {
+    (isPressed ? pressed : usual).put(property, word(value));
   }
 
   /** A single word, number or colour; anything longer or other is told apart from the words. */
-  static String word(LexicalUnit value) {
+  private static String word(LexicalUnit value) {
     if (value == null) {
       return "";
     }
@@ -91,7 +104,21 @@ final class CssDeclarations {
       case LexicalUnit.SAC_INTEGER -> String.valueOf(value.getIntegerValue());
       case LexicalUnit.SAC_REAL -> value.getFloatValue() == 0 ? "0" : "a number";
       case LexicalUnit.SAC_PERCENTAGE -> value.getFloatValue() == 0 ? "0" : "a share";
+      case LexicalUnit.SAC_FUNCTION -> isClear(value) ? "transparent" : "a value";
       default -> "a value";
     };
+  }
+
+  /** Whether a colour such as {@code rgba(0, 0, 0, 0)} has none of itself left to be seen. */
+  private static boolean isClear(LexicalUnit colour) {
+    int commas = 0;
+    LexicalUnit last = null;
+    for (LexicalUnit one = colour.getParameters(); one != null; one = one.getNextLexicalUnit()) {
+      commas += one.getLexicalUnitType() == LexicalUnit.SAC_OPERATOR_COMMA ? 1 : 0;
+      last = one;
+    }
+    return colour.getFunctionName().matches("(?i)(rgb|hsl)a?")
+        && commas == 3
+        && word(last).equals("0");
   }
 }

@@ -58,6 +58,8 @@ final class Ignored {
       if (isRead(child)) {
         count(child, byId, sheets, ignored);
       } else {
+        // Copies may be taken of what lies in a clip or pattern, too.
+        nameInside(child, byId);
         List<String> words =
             WORDS.getOrDefault(
                 child.name(),
@@ -65,6 +67,11 @@ final class Ignored {
         ignored.add(words.get(0), words.get(1));
       }
     }
+  }
+
+  private static void nameInside(SvgElement element, Map<String, SvgElement> byId) {
+    element.id().ifPresent(id -> byId.putIfAbsent(id, element));
+    element.children().forEach(child -> nameInside(child, byId));
   }
 
   private static boolean isRead(SvgElement element) {

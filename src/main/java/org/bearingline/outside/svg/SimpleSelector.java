@@ -1,9 +1,12 @@
 package org.bearingline.outside.svg;
 
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.HashSet;
+import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Predicate;
 import org.w3c.css.sac.AttributeCondition;
 import org.w3c.css.sac.CombinatorCondition;
 import org.w3c.css.sac.Condition;
@@ -12,50 +15,80 @@ import org.w3c.css.sac.ElementSelector;
 import org.w3c.css.sac.Selector;
 
 /**
- * A selector by an element's own name, classes and id, as {@code path.edge#apron}.
+ * A selector by what an element itself is, as {@code path.edge#apron}.
  *
  * @param name empty for any
  * @param classes all of which it has
- * @param id empty for any
+ * @param ids all of which are its own
+ * @param conditions what else must hold: attributes, being the root or the first child
  */
-record SimpleSelector(Optional<String> name, Set<String> classes, Optional<String> id) {
+record SimpleSelector(
+    Optional<String> name,
+    Set<String> classes,
+    Set<String> ids,
+    List<Predicate<SvgElement>> conditions) {
 
-  /** The selector, where it is so simple. */
+  /** The selector, where CSS 2.1 has it and a drawing can answer it. */
   static Optional<SimpleSelector> of(Selector selector) {
-    Set<String> classes = new HashSet<>();
-    Set<String> ids = new HashSet<>();
+    SimpleSelector parts =
+        new SimpleSelector(Optional.empty(), new HashSet<>(), new HashSet<>(), new ArrayList<>());
     Selector bare = selector;
     while (bare instanceof ConditionalSelector conditional) {
-      if (!collect(conditional.getCondition(), classes, ids)) {
+      if (!parts.collect(conditional.getCondition())) {
         return Optional.empty();
       }
       bare = conditional.getSimpleSelector();
     }
-    if (bare.getSelectorType() != Selector.SAC_ELEMENT_NODE_SELECTOR || ids.size() > 1) {
+    if (bare.getSelectorType() != Selector.SAC_ELEMENT_NODE_SELECTOR) {
       return Optional.empty();
     }
     Optional<String> name = Optional.ofNullable(((ElementSelector) bare).getLocalName());
-    return Optional.of(new SimpleSelector(name, classes, ids.stream().findFirst()));
+    return Optional.of(new SimpleSelector(name, parts.classes, parts.ids, parts.conditions));
   }
 
-  private static boolean collect(Condition condition, Set<String> classes, Set<String> ids) {
-    return switch (condition.getConditionType()) {
-      case Condition.SAC_CLASS_CONDITION ->
-          classes.add(((AttributeCondition) condition).getValue()) || true;
-      case Condition.SAC_ID_CONDITION ->
-          ids.add(((AttributeCondition) condition).getValue()) || true;
+  private boolean collect(Condition condition) {
+    switch (condition.getConditionType()) {
+      case Condition.SAC_CLASS_CONDITION -> classes.add(value(condition));
+      case Condition.SAC_ID_CONDITION -> ids.add(value(condition));
       case Condition.SAC_AND_CONDITION -> {
         CombinatorCondition both = (CombinatorCondition) condition;
-        yield collect(both.getFirstCondition(), classes, ids)
-            && collect(both.getSecondCondition(), classes, ids);
+        return collect(both.getFirstCondition()) && collect(both.getSecondCondition());
       }
-      default -> false;
-    };
+      case Condition.SAC_ATTRIBUTE_CONDITION ->
+          attribute(condition, has -> value(condition) == null || has.equals(value(condition)));
+      case Condition.SAC_ONE_OF_ATTRIBUTE_CONDITION ->
+          attribute(condition, has -> words(has).contains(value(condition)));
+      case Condition.SAC_BEGIN_HYPHEN_ATTRIBUTE_CONDITION ->
+          attribute(condition, has -> (has + "-").startsWith(value(condition) + "-"));
+      case Condition.SAC_PSEUDO_CLASS_CONDITION -> {
+        boolean isRoot = value(condition).equals("root");
+        if (!isRoot && !value(condition).equals("first-child")) {
+          return false;
+        }
+        conditions.add(
+            element -> (element.parent() == null) == isRoot && element.previous() == null);
+      }
+      default -> {
+        return false;
+      }
+    }
+    return true;
+  }
+
+  private static String value(Condition condition) {
+    return ((AttributeCondition) condition).getValue();
+  }
+
+  private void attribute(Condition condition, Predicate<String> holds) {
+    String named = ((AttributeCondition) condition).getLocalName();
+    conditions.add(element -> element.attribute(named).filter(holds).isPresent());
   }
 
   /** How particular it is, by CSS 2.1, section 6.4.3. */
   int weight() {
-    return (id.isPresent() ? 1_000_000 : 0) + 1_000 * classes.size() + (name.isPresent() ? 1 : 0);
+    return 1_000_000 * ids.size()
+        + 1_000 * (classes.size() + conditions.size())
+        + (name.isPresent() ? 1 : 0);
   }
 
   /** One thing that every element it matches has: {@code .class}, {@code #id}, a name, or *. */
@@ -63,7 +96,7 @@ record SimpleSelector(Optional<String> name, Set<String> classes, Optional<Strin
     if (!classes.isEmpty()) {
       return "." + classes.iterator().next();
     }
-    return id.map(one -> "#" + one).or(() -> name).orElse("*");
+    return ids.stream().findFirst().map(one -> "#" + one).or(() -> name).orElse("*");
   }
 
   /** All keys of selectors that may match an element. */
@@ -78,11 +111,16 @@ record SimpleSelector(Optional<String> name, Set<String> classes, Optional<Strin
 
   boolean matches(SvgElement element) {
     return name.map(element::isA).orElse(true)
-        && id.map(one -> element.id().equals(Optional.of(one))).orElse(true)
-        && (classes.isEmpty() || classesOf(element).containsAll(classes));
+        && ids.stream().allMatch(id -> element.id().equals(Optional.of(id)))
+        && (classes.isEmpty() || classesOf(element).containsAll(classes))
+        && conditions.stream().allMatch(condition -> condition.test(element));
   }
 
   private static Set<String> classesOf(SvgElement element) {
-    return new HashSet<>(Arrays.asList(element.attribute("class").orElse("").split("\\s+")));
+    return words(element.attribute("class").orElse(""));
+  }
+
+  private static Set<String> words(String text) {
+    return new HashSet<>(Arrays.asList(text.split("\\s+")));
   }
 }

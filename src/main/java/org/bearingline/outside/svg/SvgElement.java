@@ -19,6 +19,8 @@ final class SvgElement {
   private final StringBuilder text = new StringBuilder();
   private final int line;
   private final int column;
+  private SvgElement parent;
+  private int number;
 
   /**
    * @param file as the user named it
@@ -52,7 +54,19 @@ final class SvgElement {
   }
 
   void add(SvgElement child) {
+    child.parent = this;
+    child.number = children.size();
     children.add(child);
+  }
+
+  /** What it lies in, as written; null of the root. */
+  SvgElement parent() {
+    return parent;
+  }
+
+  /** What is written before it in the same element; null of the first. */
+  SvgElement previous() {
+    return number == 0 ? null : parent.children.get(number - 1);
   }
 
   /** What stands between its tags; kept for style sheets only. */

@@ -2,11 +2,8 @@ package org.bearingline.outside.svg;
 
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
-import java.nio.charset.StandardCharsets;
 import java.util.ArrayDeque;
 import java.util.Deque;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 import javax.xml.XMLConstants;
 import javax.xml.parsers.ParserConfigurationException;
 import javax.xml.parsers.SAXParserFactory;
@@ -19,23 +16,14 @@ import org.xml.sax.Locator;
 import org.xml.sax.SAXException;
 import org.xml.sax.SAXParseException;
 import org.xml.sax.XMLReader;
-import org.xml.sax.ext.DefaultHandler2;
+import org.xml.sax.helpers.DefaultHandler;
 
-/**
- * Turns the XML of a drawing into its elements. A document type of the W3C may be named and is not
- * read; one that declares anything is refused, and no entity, file or address is ever opened.
- */
-final class SvgFile extends DefaultHandler2 {
+/** Turns the XML of a drawing into its elements; what is no part of it is never opened. */
+final class SvgFile extends DefaultHandler {
 
   private static final String SVG = "http://www.w3.org/2000/svg";
 
-  private static final String W3C = "-//W3C//DTD SVG ";
-
   private static final String FEATURES = "http://xml.org/sax/features/";
-
-  /** References that XML itself knows need no declaration. */
-  private static final Pattern STRANGE_ENTITY =
-      Pattern.compile("&(?!(amp|lt|gt|quot|apos);)[A-Za-z_:][\\w.:-]{0,20}");
 
   private final String file;
   private final byte[] bytes;
@@ -70,10 +58,11 @@ final class SvgFile extends DefaultHandler2 {
       XMLReader reader = reader();
       reader.setContentHandler(handler);
       reader.setErrorHandler(handler);
-      reader.setEntityResolver(handler);
-      reader.setDTDHandler(handler);
-      reader.setProperty("http://xml.org/sax/properties/lexical-handler", handler);
-      reader.setProperty("http://xml.org/sax/properties/declaration-handler", handler);
+      DocumentType type = new DocumentType(handler::place, bytes);
+      reader.setEntityResolver(type);
+      reader.setDTDHandler(type);
+      reader.setProperty("http://xml.org/sax/properties/lexical-handler", type);
+      reader.setProperty("http://xml.org/sax/properties/declaration-handler", type);
       reader.parse(new InputSource(new ByteArrayInputStream(bytes)));
     } catch (SAXParseException broken) {
       Place place =
@@ -173,86 +162,10 @@ final class SvgFile extends DefaultHandler2 {
   }
 
   @Override
-  public void startDTD(String name, String publicId, String systemId) {
-    boolean isKnown = publicId != null && publicId.startsWith(W3C);
-    if (!isKnown && (publicId != null || systemId != null)) {
-      throw new Problem(
-          place(),
-          "the file asks for a document type outside itself (DOCTYPE), which is never read; save"
-              + " the drawing as plain SVG without it");
-    }
-    if (isKnown) {
-      refuseStrangeEntities();
-    }
-  }
-
-  /** In an attribute an entity that nobody declared would vanish unseen, and lines with it. */
-  private void refuseStrangeEntities() {
-    // UTF-16 has a zero byte beside every letter of a reference.
-    String text = new String(bytes, StandardCharsets.ISO_8859_1).replace("\0", "");
-    Matcher strange = STRANGE_ENTITY.matcher(text);
-    if (strange.find()) {
-      throw new Problem(
-          place(),
-          "the file uses a word of its document type (DOCTYPE), “"
-              + strange.group()
-              + "”, which is never read; save the drawing as plain SVG");
-    }
-  }
-
-  @Override
   public void processingInstruction(String target, String data) {
     if (target.equals("xml-stylesheet")) {
       sheetsOutside++;
     }
-  }
-
-  private Problem declared() {
-    return new Problem(
-        place(),
-        "the document type (DOCTYPE) declares something of its own, which is never read; save the"
-            + " drawing as plain SVG without it");
-  }
-
-  @Override
-  public void elementDecl(String name, String model) {
-    throw declared();
-  }
-
-  @Override
-  public void attributeDecl(String of, String name, String type, String mode, String value) {
-    throw declared();
-  }
-
-  @Override
-  public void internalEntityDecl(String name, String value) {
-    throw declared();
-  }
-
-  @Override
-  public void externalEntityDecl(String name, String publicId, String systemId) {
-    throw declared();
-  }
-
-  @Override
-  public void notationDecl(String name, String publicId, String systemId) {
-    throw declared();
-  }
-
-  @Override
-  public void unparsedEntityDecl(String name, String publicId, String systemId, String notation) {
-    throw declared();
-  }
-
-  @Override
-  public void skippedEntity(String name) {
-    throw new Problem(
-        place(), "“&" + name + ";” stands for nothing here; save the drawing as plain SVG");
-  }
-
-  @Override
-  public InputSource resolveEntity(String name, String publicId, String baseUri, String systemId) {
-    throw declared();
   }
 
   @Override

@@ -1,5 +1,6 @@
 package org.bearingline.outside.svg;
 
+import java.util.Locale;
 import java.util.Optional;
 import org.apache.batik.parser.DefaultLengthHandler;
 import org.apache.batik.parser.LengthParser;
@@ -55,7 +56,8 @@ record SvgLength(double value, Unit unit) {
     LengthParser parser = new LengthParser();
     parser.setLengthHandler(handler);
     try {
-      parser.parse(text);
+      // Units may be written in any letters.
+      parser.parse(text.toLowerCase(Locale.ROOT));
     } catch (ParseException noLength) {
       return Optional.empty();
     }

@@ -34,7 +34,7 @@ public final class SvgReader {
     SvgElement root = content.root();
     Tally ignored = new Tally();
     if (content.sheetsOutside() > 0) {
-      ignored.add(StyleRules.SHEET_OUTSIDE, StyleRules.SHEETS_OUTSIDE, content.sheetsOutside());
+      ignored.add(StyleSheetReader.OUTSIDE, StyleSheetReader.OUTSIDE_MANY, content.sheetsOutside());
     }
     Map<String, SvgElement> byId = new HashMap<>();
     List<SvgElement> sheets = new ArrayList<>();

@@ -16,6 +16,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.util.List;
+import org.bearingline.external.ExternalFolder;
 import org.bearingline.outside.ReadingSettings;
 import org.bearingline.outside.Sketch;
 import org.bearingline.outside.Sketches;
@@ -94,7 +95,32 @@ class SvgSafetyTest {
       bomb.append("<!ENTITY a").append(i).append(" '");
       bomb.append(("&a" + (i - 1) + ";").repeat(10)).append("'>\n");
     }
-    refused("DOCTYPE", 2, bomb + "]>\n" + HEAD + "<path d='&a29;'/></svg>");
+    refused("DOCTYPE", 3, bomb + "]>\n" + HEAD + "<path d='&a29;'/></svg>");
+  }
+
+  /** As drawing programs write the names of their namespaces. */
+  @Test
+  void wordsThatStandForPlainTextAreRead() {
+    String words = "<!ENTITY svg 'http://www.w3.org/2000/svg'>\n<!ENTITY wide '60'>\n";
+    String rest =
+        "<svg xmlns='&svg;' width='100mm' height='50mm' viewBox='0 0 100 50'>"
+            + "<rect width='&wide;' height='10'/></svg>";
+    String w3c = "PUBLIC '-//W3C//DTD SVG 1.1//EN' 'http://www.w3.org/svg11.dtd'";
+    for (String type : List.of("", w3c)) {
+      Sketch sketch = read("<!DOCTYPE svg " + type + " [\n" + words + "]>\n" + rest);
+      assertEquals(60, Sketches.bounds(sketch).width(), 1e-9);
+    }
+    refused("DOCTYPE", 2, "<!DOCTYPE svg [\n<!ENTITY e '<rect/>'>]>\n" + rest);
+    refused("DOCTYPE", 2, "<!DOCTYPE svg [\n<!ENTITY e '&#38;svg;'>]>\n" + rest);
+    refused("DOCTYPE", 2, "<!DOCTYPE svg [\n<!ENTITY e '" + "x".repeat(1001) + "'>]>\n" + rest);
+    refused("DOCTYPE", 2, "<!DOCTYPE svg [\n<!ATTLIST path d CDATA 'M0 0L1 1'>]>\n" + rest);
+  }
+
+  @Test
+  void aWordThatIsRepeatedWithoutEndIsRefused() {
+    String type = "<!DOCTYPE svg [\n<!ENTITY e '" + "x".repeat(1000) + "'>]>\n";
+    String text = type + HEAD + ("<g id='" + "&e;".repeat(100) + "'/>\n").repeat(2_000) + "</svg>";
+    refused("", 0, text);
   }
 
   @Test
@@ -262,6 +288,25 @@ class SvgSafetyTest {
         0,
         (HEAD + "<g id='\u00e4'>" + RECT + "</g></svg>").getBytes(StandardCharsets.ISO_8859_1));
     refused("cut short", 0, new byte[] {0, 1, 2, 3});
+  }
+
+  /** Those that once broke librsvg, and all else its tests hold. */
+  @Test
+  void drawingsThatBrokeAnotherReaderAreReadOrRefused() throws IOException {
+    var drawings =
+        ExternalFolder.of(
+            "/usr/libexec/installed-tests/RSVG/fixtures", "Debian's package librsvg2-tests");
+    int count = 0;
+    for (Path drawing : drawings.files(".svg")) {
+      byte[] bytes = Files.readAllBytes(drawing);
+      try {
+        read(bytes);
+      } catch (Problem refused) {
+        assertFalse(refused.getMessage().isBlank(), drawing.toString());
+      }
+      count++;
+    }
+    assertTrue(count > 400);
   }
 
   @Test
