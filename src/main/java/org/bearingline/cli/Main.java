@@ -22,7 +22,13 @@ public final class Main {
     System.exit(status);
   }
 
-  private static void getReady(String command) {
+  /** Begins on a second core what a command will want soon. */
+  static void getReady(String command) {
+    // What libraries log goes nowhere, for a command says itself what matters; and where the log is
+    // named, it is not looked for in every jar.
+    System.setProperty(
+        "org.apache.commons.logging.LogFactory", "org.apache.commons.logging.impl.LogFactoryImpl");
+    System.setProperty("org.apache.commons.logging.Log", "org.apache.commons.logging.impl.NoOpLog");
     switch (command) {
       case "layout" -> {
         GettingReady.toPaint();

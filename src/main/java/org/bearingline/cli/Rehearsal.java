@@ -29,6 +29,7 @@ public final class Rehearsal {
 
   private static void run(String... args) {
     PrintWriter nowhere = new PrintWriter(Writer.nullWriter());
+    Main.getReady(args[0]);
     Main.run(args, nowhere, nowhere);
   }
 }

@@ -1,6 +1,6 @@
 package org.bearingline.export;
 
-import java.util.Locale;
+import java.util.HexFormat;
 
 /**
  * A colour on white paper.
@@ -19,7 +19,7 @@ public record Ink(int red, int green, int blue) {
 
   /** The colour in the notation of CSS, such as {@code #1a2b3c}. */
   public String hex() {
-    return String.format(Locale.ROOT, "#%02x%02x%02x", red, green, blue);
+    return "#" + HexFormat.of().formatHex(new byte[] {(byte) red, (byte) green, (byte) blue});
   }
 
   /** This colour laid thinly on white: {@code share} 1 is itself, 0 is white. */

@@ -94,13 +94,13 @@ record GrainWork(
       return Optional.empty();
     }
     GrainSettings settings = GrainSettings.usual().withFibres(grain.degrees().getAsDouble());
-    List<GrainEdge> through = new ArrayList<>();
+    List<Cut> through = new ArrayList<>();
     Map<Approach, List<GrainEdge>> blind = new LinkedHashMap<>();
     Optional<Approach> first = Optional.empty();
     for (Cut cut : cuts) {
       // What goes through is planned as one where it is worked at the same place.
       if (cut.through() && first.map(a -> a.station() == cut.approach().station()).orElse(true)) {
-        through.add(cut.edge());
+        through.add(cut);
         first = first.or(() -> Optional.of(cut.approach()));
       } else {
         blind.computeIfAbsent(cut.approach(), unused -> new ArrayList<>()).add(cut.edge());
@@ -110,13 +110,14 @@ record GrainWork(
     blind.forEach((from, edges) -> readings.add(GrainReading.of(edges, settings, from)));
     Optional<FeedPlan> plan =
         first
-            .map(from -> FeedPlan.of(through, settings, from, units))
+            .map(
+                from ->
+                    FeedPlan.of(through.stream().map(Cut::edge).toList(), settings, from, units))
             .filter(made -> !made.steps().isEmpty());
     Set<String> turned = new HashSet<>();
     plan.ifPresent(
         made ->
-            cuts.stream()
-                .filter(cut -> through.contains(cut.edge()))
+            through.stream()
                 .filter(
                     cut -> cut.approach().isWoodOnLeft() != made.first().approach().isWoodOnLeft())
                 .forEach(cut -> turned.add(cut.edge().name())));

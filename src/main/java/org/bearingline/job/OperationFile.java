@@ -105,7 +105,7 @@ record OperationFile(
 
   /** Whether the part says anything that the usual way of working it does not. */
   boolean isWritten() {
-    return list.isPresent() || !grooves.isEmpty() || !faces.equals(FaceWishes.NONE);
+    return list.isPresent() || !grooves.isEmpty() || !faces.isNone();
   }
 
   /**

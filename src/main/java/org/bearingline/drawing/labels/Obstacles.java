@@ -14,8 +14,6 @@ final class Obstacles {
   /** Something that would have to be listed in more cells than this is asked every time. */
   private static final double MANY_CELLS = 4000;
 
-  private record Cell(long column, long row) {}
-
   /** A line, or a box where {@code piece} is null. */
   private record Obstacle(Bounds box, Primitive piece) {
     boolean touches(Bounds other) {
@@ -24,7 +22,7 @@ final class Obstacles {
   }
 
   private final double side;
-  private final Map<Cell, List<Obstacle>> cells = new HashMap<>();
+  private final Map<Long, List<Obstacle>> cells = new HashMap<>();
   private final List<Obstacle> wide = new ArrayList<>();
   private Bounds extent;
 
@@ -50,9 +48,14 @@ final class Obstacles {
     }
     for (long column = index(box.minX()); column <= index(box.maxX()); column++) {
       for (long row = index(box.minY()); row <= index(box.maxY()); row++) {
-        cells.computeIfAbsent(new Cell(column, row), c -> new ArrayList<>()).add(obstacle);
+        cells.computeIfAbsent(cell(column, row), c -> new ArrayList<>()).add(obstacle);
       }
     }
+  }
+
+  /** One number for a cell, since it is asked for more often than anything else. */
+  private static long cell(long column, long row) {
+    return column << Integer.SIZE ^ row;
   }
 
   private long index(double at) {
@@ -70,7 +73,7 @@ final class Obstacles {
     }
     for (long column = index(box.minX()); column <= index(box.maxX()); column++) {
       for (long row = index(box.minY()); row <= index(box.maxY()); row++) {
-        for (Obstacle obstacle : cells.getOrDefault(new Cell(column, row), List.of())) {
+        for (Obstacle obstacle : cells.getOrDefault(cell(column, row), List.of())) {
           if (obstacle.touches(box)) {
             return false;
           }

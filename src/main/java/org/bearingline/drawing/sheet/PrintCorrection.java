@@ -63,6 +63,6 @@ public record PrintCorrection(double x, double y) {
   }
 
   public boolean isNone() {
-    return equals(NONE);
+    return x == NONE.x && y == NONE.y;
   }
 }

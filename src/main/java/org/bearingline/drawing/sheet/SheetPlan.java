@@ -43,6 +43,11 @@ public record SheetPlan(
     return new SheetPlanner(drawing, choice, notes).plan();
   }
 
+  /** Which of the pages to print it is, from 1. */
+  public int number(Sheet sheet) {
+    return sheets.stream().map(Sheet::name).toList().indexOf(sheet.name()) + 1;
+  }
+
   /** The page at a place of the grid, if it is printed. */
   public Optional<Sheet> at(int row, int column) {
     return sheets.stream()

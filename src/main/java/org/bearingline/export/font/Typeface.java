@@ -1,13 +1,16 @@
 package org.bearingline.export.font;
 
 import java.awt.geom.AffineTransform;
+import java.awt.geom.GeneralPath;
 import java.awt.geom.PathIterator;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
+import java.nio.ByteBuffer;
+import java.util.Map;
 import java.util.Objects;
+import java.util.concurrent.ConcurrentHashMap;
 import org.apache.fontbox.ttf.CmapLookup;
-import org.apache.fontbox.ttf.GlyphData;
 import org.apache.fontbox.ttf.TTFParser;
 import org.apache.fontbox.ttf.TrueTypeFont;
 import org.apache.pdfbox.io.RandomAccessReadBuffer;
@@ -21,6 +24,11 @@ public enum Typeface {
   REGULAR("OpenSans-Regular.ttf"),
   SEMIBOLD("OpenSans-Semibold.ttf");
 
+  /** The letters kern and none, as a font file has them. */
+  private static final int KERNED = 0x6b65726e;
+
+  private static final int UNKNOWN = 0x6e6f6e65;
+
   private final String file;
   private final Object reading = new Object();
   private Letters letters;
@@ -29,20 +37,47 @@ public enum Typeface {
     this.file = file;
   }
 
-  /** The font file, for a writer that embeds it; the caller closes it. */
-  public InputStream open() {
+  /** The font, read anew, for a writer that embeds it; the caller closes it. */
+  public TrueTypeFont read() {
+    try (InputStream in = open()) {
+      return new TTFParser().parse(new RandomAccessReadBuffer(unkerned(in.readAllBytes())));
+    } catch (IOException e) {
+      throw new UncheckedIOException("the shipped font " + file + " cannot be read", e);
+    }
+  }
+
+  /**
+   * The font with its pairs of kerned letters under a name that nobody knows: they are half of the
+   * file and would be read before anything else can be, though only browsers use them.
+   */
+  private static byte[] unkerned(byte[] font) {
+    // ISO/IEC 14496-22, 4.5: twelve bytes, then sixteen for each table, its name first.
+    ByteBuffer tables = ByteBuffer.wrap(font);
+    for (int at = 12; at < 12 + 16 * tables.getShort(4); at += 16) {
+      if (tables.getInt(at) == KERNED) {
+        tables.putInt(at, UNKNOWN);
+      }
+    }
+    return font;
+  }
+
+  InputStream open() {
     return Objects.requireNonNull(Typeface.class.getResourceAsStream(file), file);
   }
 
   /** Whether the font has a letter for the character. */
   public boolean has(int codePoint) {
-    return letters().cmap.getGlyphId(codePoint) != 0;
+    return letters().letter(codePoint).glyph() != 0;
   }
 
   /** Width in mm of one line of text at an em of {@code size} mm. */
   public double width(String text, double size) {
     Letters of = letters();
-    return text.codePoints().mapToLong(of::advance).sum() * size / of.unitsPerEm;
+    long units = 0;
+    for (int i = 0; i < text.length(); i = text.offsetByCodePoints(i, 1)) {
+      units += of.letter(text.codePointAt(i)).advance();
+    }
+    return units * size / of.unitsPerEm;
   }
 
   /** Height in mm of the capitals at an em of {@code size} mm. */
@@ -68,7 +103,7 @@ public enum Typeface {
     place.scale(scale, scale);
     for (int codePoint : text.codePoints().toArray()) {
       trace(of.outline(codePoint, place), pen);
-      place.translate(of.advance(codePoint), 0);
+      place.translate(of.letter(codePoint).advance(), 0);
     }
   }
 
@@ -94,40 +129,62 @@ public enum Typeface {
     }
   }
 
-  /** The parsed font. FontBox reads glyphs from one stream on demand, hence the lock. */
+  /**
+   * A character as the font has it.
+   *
+   * @param glyph its number in the font, 0 for what the font lacks
+   * @param advance in the font's units
+   */
+  private record Letter(int glyph, int advance) {}
+
+  /**
+   * The parsed font. FontBox reads from one stream on demand, hence the lock; what was read once is
+   * kept.
+   */
   private static final class Letters {
     private final TrueTypeFont font;
     private final CmapLookup cmap;
     private final int unitsPerEm;
     private final double capHeight;
+    private final Map<Integer, Letter> known = new ConcurrentHashMap<>();
+    private final Map<Integer, GeneralPath> outlines = new ConcurrentHashMap<>();
 
     Letters(Typeface face) {
-      try (InputStream in = face.open()) {
-        font = new TTFParser().parse(RandomAccessReadBuffer.createBufferFromStream(in));
+      font = face.read();
+      try {
         cmap = font.getUnicodeCmapLookup();
         unitsPerEm = font.getUnitsPerEm();
         capHeight = font.getOS2Windows().getCapHeight();
       } catch (IOException e) {
-        throw new UncheckedIOException("the shipped font " + face.file + " cannot be read", e);
+        throw new UncheckedIOException(e);
       }
     }
 
-    long advance(int codePoint) {
+    Letter letter(int codePoint) {
+      Letter letter = known.get(codePoint);
+      if (letter == null) {
+        letter = read(codePoint);
+        known.put(codePoint, letter);
+      }
+      return letter;
+    }
+
+    private synchronized Letter read(int codePoint) {
       try {
-        synchronized (this) {
-          return font.getAdvanceWidth(cmap.getGlyphId(codePoint));
-        }
+        int glyph = cmap.getGlyphId(codePoint);
+        return new Letter(glyph, font.getAdvanceWidth(glyph));
       } catch (IOException e) {
         throw new UncheckedIOException(e);
       }
     }
 
     PathIterator outline(int codePoint, AffineTransform place) {
+      return outlines.computeIfAbsent(codePoint, this::trace).getPathIterator(place);
+    }
+
+    private synchronized GeneralPath trace(int codePoint) {
       try {
-        synchronized (this) {
-          GlyphData glyph = font.getGlyph().getGlyph(cmap.getGlyphId(codePoint));
-          return glyph.getPath().getPathIterator(place);
-        }
+        return font.getGlyph().getGlyph(letter(codePoint).glyph()).getPath();
       } catch (IOException e) {
         throw new UncheckedIOException(e);
       }

@@ -1,13 +1,10 @@
 package org.bearingline.export.pdf;
 
 import java.io.IOException;
-import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.util.EnumMap;
 import java.util.Map;
-import org.apache.fontbox.ttf.TTFParser;
 import org.apache.fontbox.ttf.TrueTypeFont;
-import org.apache.pdfbox.io.RandomAccessReadBuffer;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.font.PDType0Font;
 import org.bearingline.export.font.Typeface;
@@ -27,14 +24,14 @@ final class Fonts {
   }
 
   private PDType0Font load(Typeface face) {
-    try (InputStream in = face.open()) {
-      TrueTypeFont font = new TTFParser().parse(RandomAccessReadBuffer.createBufferFromStream(in));
+    try {
+      TrueTypeFont font = face.read();
       // Joined letters would be glyphs that a reader of the file cannot search for.
       font.setEnableGsub(false);
       document.registerTrueTypeFontForClosing(font);
       return PDType0Font.load(document, font, true);
     } catch (IOException e) {
-      throw new UncheckedIOException("the shipped font cannot be read", e);
+      throw new UncheckedIOException("the shipped font cannot be embedded", e);
     }
   }
 

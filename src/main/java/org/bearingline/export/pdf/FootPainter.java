@@ -54,7 +54,7 @@ final class FootPainter {
   }
 
   private void title(Sheet sheet) {
-    String pages = "page " + (plan.sheets().indexOf(sheet) + 1) + " of " + plan.sheets().size();
+    String pages = "page " + plan.number(sheet) + " of " + plan.sheets().size();
     double base = top - TITLE_SIZE;
     double right = canvas.fonts().width(Typeface.REGULAR, FootText.SIZE, pages) + 3;
     canvas.text(Typeface.REGULAR, FootText.SIZE, new Point(box.maxX(), base), 0, 1, 1, pages);

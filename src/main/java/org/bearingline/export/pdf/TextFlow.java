@@ -10,21 +10,26 @@ record TextFlow(Fonts fonts, Typeface face, double size) {
   /** The lines of {@code text} in {@code width} mm; an empty text has none. */
   List<String> lines(String text, double width) {
     List<String> lines = new ArrayList<>();
+    double blank = face.width(" ", size);
     String line = "";
+    double used = 0;
     for (String word : fonts.clean(face, text).strip().split(" +")) {
-      String longer = line.isEmpty() ? word : line + " " + word;
-      if (width(longer) <= width) {
-        line = longer;
+      double wide = face.width(word, size);
+      if (!line.isEmpty() && used + blank + wide <= width) {
+        line += " " + word;
+        used += blank + wide;
         continue;
       }
       if (!line.isEmpty()) {
         lines.add(line);
       }
       line = word;
-      while (width(line) > width && line.codePointCount(0, line.length()) > 1) {
+      used = wide;
+      while (used > width && line.codePointCount(0, line.length()) > 1) {
         int fits = fitting(line, width);
         lines.add(line.substring(0, fits));
         line = line.substring(fits);
+        used = face.width(line, size);
       }
     }
     if (!line.isEmpty()) {
@@ -38,7 +43,7 @@ record TextFlow(Fonts fonts, Typeface face, double size) {
     int fits = word.offsetByCodePoints(0, 1);
     while (fits < word.length()) {
       int next = word.offsetByCodePoints(fits, 1);
-      if (width(word.substring(0, next)) > width) {
+      if (face.width(word.substring(0, next), size) > width) {
         break;
       }
       fits = next;

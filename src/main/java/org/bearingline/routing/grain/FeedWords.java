@@ -79,7 +79,7 @@ final class FeedWords {
     List<FeedStep> steps = new ArrayList<>();
     Approach before = null;
     for (StepDraft draft : drafts) {
-      boolean turns = before != null && !before.equals(draft.approach());
+      boolean turns = before != null && before.up() != draft.approach().up();
       String words =
           lead(draft.approach(), before, drafts.size())
               + draft.what()
@@ -105,7 +105,7 @@ final class FeedWords {
           + lying.substring(1)
           + (of == 1 ? ", rout " : ", first rout ");
     }
-    return before.equals(approach)
+    return before.up() == approach.up()
         ? "Then rout "
         : "Turn the work over; " + lying(approach) + ", rout ";
   }

@@ -19,6 +19,11 @@ public record FaceWishes(Optional<Pair> pair, Optional<Register> register) {
     Objects.requireNonNull(register);
   }
 
+  /** Whether nothing in particular is wished. */
+  public boolean isNone() {
+    return pair.isEmpty() && register.isEmpty();
+  }
+
   /** Which of a pair is the part as drawn. */
   public enum Pair {
     LEFT_RIGHT("left", "right"),
