@@ -25,7 +25,8 @@ final class DrawingOptions {
   @Option(
       names = "--drawn-in",
       paramLabel = "UNIT",
-      description = "of a drawing: what one unit of it is, as in mm or in (default: its own word)")
+      description =
+          "of a drawing: what one unit of it is, as in mm, in, px or pt (default: its own word)")
   String unit;
 
   @Option(

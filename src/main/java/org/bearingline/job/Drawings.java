@@ -118,7 +118,8 @@ final class Drawings {
       throw DrawnPart.healedByWidth(
           sketch.file(),
           "the drawing does not say what its units are; give the width or height of the whole"
-              + " (--width, --height) or the unit it is drawn in (--drawn-in mm)");
+              + " (--width, --height) or the unit it is drawn in (--drawn-in mm; px where 96 of them are an inch, pt where"
+              + " 72 are)");
     }
     return sketch;
   }

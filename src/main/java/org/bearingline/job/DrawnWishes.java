@@ -54,9 +54,15 @@ public record DrawnWishes(
     sawnEdges = List.copyOf(sawnEdges);
   }
 
-  /** mm of a unit as written: {@code mm}, {@code in}, or a length such as {@code 0.1mm}. */
+  /**
+   * mm of a unit as written: {@code mm}, {@code in}, a length such as {@code 0.1mm}, or the small
+   * units of CSS, {@code px} of which 96 and {@code pt} of which 72 are an inch.
+   */
   public static double unitOf(String text) {
     String stripped = text.strip();
+    if (stripped.equalsIgnoreCase("px") || stripped.equalsIgnoreCase("pt")) {
+      return 25.4 / (stripped.equalsIgnoreCase("px") ? 96 : 72);
+    }
     boolean isWord = !stripped.isEmpty() && Character.isLetter(stripped.charAt(0));
     double mm;
     try {
@@ -64,7 +70,9 @@ public record DrawnWishes(
     } catch (Problem unread) {
       throw new Problem(
           Place.option("--drawn-in"),
-          "“" + stripped + "” is no unit; write mm, cm, m, in or ft",
+          "“"
+              + stripped
+              + "” is no unit; write mm, cm, m, in, ft, px (96 to the inch) or pt (72 to the inch)",
           unread);
     }
     if (!(mm > 0)) {

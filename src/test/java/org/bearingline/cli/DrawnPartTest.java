@@ -102,6 +102,9 @@ class DrawnPartTest {
     assertEquals("1500 500", bounds(drawing, "--height", "500mm"));
     assertEquals("60 20", bounds(drawing, "--drawn-in", "mm"));
     assertEquals("1524 508", bounds(drawing, "--drawn-in", "in"));
+    // By CSS: 96 px, or 72 pt, are an inch.
+    assertEquals("15.875 5.292", bounds(drawing, "--drawn-in", "px"));
+    assertEquals("21.167 7.056", bounds(drawing, "--drawn-in", "PT"));
     assertEquals("600 200", bounds(drawing, "--width", "600mm", "--height", "200mm"));
     CommandRun both = CommandRun.of("reach", drawing, "--width", "600mm", "--height", "300mm");
     assertEquals(2, both.status());

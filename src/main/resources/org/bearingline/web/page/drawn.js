@@ -23,7 +23,7 @@ export class Drawn {
       name, ...textField({ id: `drawn-${name}`, label, about, usual, field: `part:${name}` }, (text) => set({ [name]: text })),
     }));
     this.unit = choiceField({ id: 'drawn-drawn-in', label: 'Drawn in', about: 'What one unit of the drawing is, where its file says none or a wrong one.', field: 'part:drawn-in' },
-      ['', 'mm', 'cm', 'in', 'ft', 'm'].map((value) => ({ value, text: value || 'as the file says' })), (value) => set({ 'drawn-in': value }));
+      ['', 'mm', 'cm', 'in', 'ft', 'm', 'px', 'pt'].map((value) => ({ value, text: { '': 'as the file says', px: 'px, 96 to the inch', pt: 'pt, 72 to the inch' }[value] ?? value })), (value) => set({ 'drawn-in': value }));
     this.symmetric = choiceField({ id: 'drawn-symmetric', label: 'Made symmetric', about: 'Both halves become one another’s image.', field: 'part:symmetric' },
       [{ value: '', text: 'no' }, { value: 'left-right', text: 'left and right' }, { value: 'top-bottom', text: 'top and bottom' }], (value) => set({ symmetric: value }));
     this.sides = SIDES.map((side) => h('input', { type: 'checkbox', value: side,
