@@ -30,7 +30,7 @@ final class DimensionPlotter {
   }
 
   void add(Item.Dimension dimension) {
-    String words = dimension.prefix() + Length.print(dimension.value(), units);
+    String words = dimension.prefix() + Length.printDrawn(dimension.value(), units);
     double wide = width.of(words, height);
     DimensionLayout layout = DimensionLayout.of(dimension, wide, height);
     layout.extensions().forEach(this::draw);

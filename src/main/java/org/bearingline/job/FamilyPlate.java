@@ -101,6 +101,6 @@ record FamilyPlate(
   private Item size(LabelPlacer placer, Point from, Point to, double offset, double height) {
     double value = from.distanceTo(to);
     return placer.place(
-        new Item.Dimension(from, to, offset, "", value), Length.print(value, units), height);
+        new Item.Dimension(from, to, offset, "", value), Length.printDrawn(value, units), height);
   }
 }

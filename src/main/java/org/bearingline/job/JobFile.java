@@ -242,7 +242,7 @@ record JobFile(
       given.get().fields().forEach((key, value) -> measures.put(key, value.text()));
     }
     Wishes wishes =
-        wishes(node, measures, Optional.empty(), length(node, "thickness", units), Optional.empty())
+        wishes(node, measures, Optional.empty(), length(node, "thickness", units), units)
             .with(DrawnFields.of(node, units));
     OperationFile operations = OperationFile.in(node, units);
     return new Entry(

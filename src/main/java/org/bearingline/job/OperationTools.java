@@ -205,7 +205,9 @@ record OperationTools(Wishes wishes, Kit kit) {
     if (!fields.has("bit") && (wishes.collar().isPresent() || wishes.bearing().isPresent())) {
       return Tools.follower(wishes, cutter, () -> kit);
     }
-    return carriesBearing(cutter) ? Follower.flush(cutter) : smallestCollar(fields, cutter);
+    return Tools.carriesBearing(cutter, kit)
+        ? Follower.flush(cutter)
+        : smallestCollar(fields, cutter);
   }
 
   /** A collar of a field, which the bit must pass. */
@@ -219,21 +221,9 @@ record OperationTools(Wishes wishes, Kit kit) {
     return collar;
   }
 
-  /** False only where the kit's bits of this diameter all work through a collar. */
-  private boolean carriesBearing(Cutter cutter) {
-    List<Bit> same =
-        kit.bits().stream()
-            .filter(bit -> Math.abs(bit.diameter() - cutter.diameter()) < SAME_TOOL)
-            .toList();
-    return same.isEmpty()
-        || kit.collars().isEmpty()
-        || same.stream().anyMatch(bit -> bit.bearing() != Bit.BearingSeat.NONE);
-  }
-
   private Follower smallestCollar(OperationFields fields, Cutter cutter) {
-    return kit.collars().stream()
-        .filter(collar -> passes(cutter, collar))
-        .findFirst()
+    return Tools.smallestCollar(cutter, kit)
+        .map(Follower.class::cast)
         .orElseThrow(
             () ->
                 fields.problem(
@@ -242,15 +232,6 @@ record OperationTools(Wishes wishes, Kit kit) {
                         + " lets a "
                         + Words.both(cutter.diameter())
                         + " bit through; name one, as in collar: 3/4in"));
-  }
-
-  private static boolean passes(Cutter cutter, Follower.Collar collar) {
-    try {
-      Pairing.check(cutter, collar);
-      return collar.insideDiameter().isPresent();
-    } catch (Problem tooNarrow) {
-      return false;
-    }
   }
 
   private Follower shared(OperationFields fields, Cutter cutter, Target target) {

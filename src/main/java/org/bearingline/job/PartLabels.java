@@ -126,7 +126,7 @@ final class PartLabels {
   /** On pictures, not on sheets: those are held to the work itself. */
   private void openings() {
     for (Item.Dimension wanted : OpeningSizes.of(result.part(), 1.2 * height)) {
-      items.add(placer.place(wanted, Length.print(wanted.value(), units), height));
+      items.add(placer.place(wanted, Length.printDrawn(wanted.value(), units), height));
     }
   }
 
@@ -134,7 +134,9 @@ final class PartLabels {
     double value = from.distanceTo(to);
     items.add(
         placer.place(
-            new Item.Dimension(from, to, offset, "", value), Length.print(value, units), height));
+            new Item.Dimension(from, to, offset, "", value),
+            Length.printDrawn(value, units),
+            height));
   }
 
   private void radii() {

@@ -8,8 +8,10 @@ import java.util.function.Consumer;
 import java.util.function.Supplier;
 import org.bearingline.kit.Cutter;
 import org.bearingline.kit.Kit;
+import org.bearingline.length.Length;
 import org.bearingline.length.Units;
 import org.bearingline.part.Part;
+import org.bearingline.problem.Problem;
 import org.bearingline.routing.LargestCutter;
 import org.bearingline.routing.Reach;
 
@@ -27,12 +29,21 @@ public final class ReachJob {
    */
   record Row(PartOrder order, Part part, Reach reach, LargestCutter largest, Supplier<Kit> kit) {}
 
+  /**
+   * A bit of the kit that cannot make a part at all.
+   *
+   * @param why the sentence that refuses it
+   */
+  record Barred(Part part, Cutter cutter, String why) {}
+
   private final List<Row> rows;
+  private final List<Barred> barred;
   private final boolean bitsWereAsked;
   private final Units units;
 
-  private ReachJob(List<Row> rows, boolean bitsWereAsked, Units units) {
+  private ReachJob(List<Row> rows, List<Barred> barred, boolean bitsWereAsked, Units units) {
     this.rows = rows;
+    this.barred = barred;
     this.bitsWereAsked = bitsWereAsked;
     this.units = units;
   }
@@ -45,22 +56,43 @@ public final class ReachJob {
   /** The same, told meanwhile what takes long. */
   public static ReachJob of(String source, Wishes wishes, Consumer<String> progress) {
     List<Row> rows = new ArrayList<>();
-    for (PartOrder order : Source.asked(source, wishes, progress).orders()) {
-      rows.addAll(order.placed(() -> rows(order)));
+    List<Barred> barred = new ArrayList<>();
+    Source.Asked asked = Source.asked(source, wishes, progress);
+    for (PartOrder order : asked.orders()) {
+      order.placed(
+          () -> {
+            work(order, rows, barred);
+            return rows;
+          });
     }
-    return new ReachJob(rows, !wishes.bits().isEmpty(), wishes.units().orElse(Units.INCH));
+    return new ReachJob(
+        rows,
+        barred,
+        !wishes.bits().isEmpty(),
+        Settings.units(asked.job().map(job -> wishes.over(job.general())).orElse(wishes)));
   }
 
-  private static List<Row> rows(PartOrder order) {
-    List<Row> rows = new ArrayList<>();
+  private static void work(PartOrder order, List<Row> rows, List<Barred> barred) {
     Supplier<Kit> kit = new KitOnDemand(order.wishes());
     Part part = order.shape().part().named(order.name());
     LargestCutter largest = LargestCutter.of(part);
+    int before = rows.size();
+    Problem last = null;
     for (Cutter cutter : Tools.cutters(order.wishes(), kit)) {
-      Reach reach = Reach.of(part, cutter, Tools.follower(order.wishes(), cutter, kit));
-      rows.add(new Row(order, part, reach, largest, kit));
+      try {
+        Reach reach = Reach.of(part, cutter, Tools.follower(order.wishes(), cutter, kit));
+        rows.add(new Row(order, part, reach, largest, kit));
+      } catch (Problem refused) {
+        if (!order.wishes().bits().isEmpty()) {
+          throw refused;
+        }
+        barred.add(new Barred(part, cutter, refused.spoken()));
+        last = refused;
+      }
     }
-    return rows;
+    if (rows.size() == before && last != null) {
+      throw last;
+    }
   }
 
   /**
@@ -80,7 +112,21 @@ public final class ReachJob {
 
   /** Lines for a person. */
   public List<String> lines() {
-    return ReachWords.lines(rows, units);
+    List<String> lines = ReachWords.lines(rows, units);
+    for (Barred one : barred) {
+      lines.add(
+          "  "
+              + (several() ? one.part().name() + ": " : "")
+              + Length.print(one.cutter().diameter(), units)
+              + " bit: "
+              + one.why()
+              + ".");
+    }
+    return lines;
+  }
+
+  private boolean several() {
+    return rows.stream().map(row -> row.part().name()).distinct().count() > 1;
   }
 
   /** The figures as JSON, in the form of {@code report.json}. */

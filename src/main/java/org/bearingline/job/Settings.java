@@ -104,7 +104,7 @@ final class Settings {
   }
 
   static ClampSettings clamps(Wishes wishes) {
-    ClampSettings usual = ClampSettings.usual();
+    ClampSettings usual = ClampSettings.usual(units(wishes));
     return usual.withBase(base(wishes, usual.baseDiameter()));
   }
 

@@ -9,6 +9,7 @@ import org.bearingline.kit.Bit;
 import org.bearingline.kit.Cutter;
 import org.bearingline.kit.Follower;
 import org.bearingline.kit.Kit;
+import org.bearingline.kit.Pairing;
 import org.bearingline.kit.ToolSizes;
 import org.bearingline.part.Part;
 import org.bearingline.problem.Place;
@@ -116,7 +117,36 @@ final class Tools {
       }
       return new Follower.Bearing(ToolSizes.bearing(diameter, Place.option("--bearing")));
     }
-    return Follower.flush(cutter);
+    return carriesBearing(cutter, kit.get())
+        ? Follower.flush(cutter)
+        : smallestCollar(cutter, kit.get())
+            .map(Follower.class::cast)
+            .orElseGet(() -> Follower.flush(cutter));
+  }
+
+  /** False only where the kit's bits of this diameter all work through a collar. */
+  static boolean carriesBearing(Cutter cutter, Kit kit) {
+    List<Bit> same =
+        kit.bits().stream()
+            .filter(bit -> Math.abs(bit.diameter() - cutter.diameter()) < SAME_TOOL)
+            .toList();
+    return same.isEmpty()
+        || kit.collars().isEmpty()
+        || same.stream().anyMatch(bit -> bit.bearing() != Bit.BearingSeat.NONE);
+  }
+
+  /** The kit's smallest collar whose inside is known to let the bit through. */
+  static Optional<Follower.Collar> smallestCollar(Cutter cutter, Kit kit) {
+    return kit.collars().stream().filter(collar -> passes(cutter, collar)).findFirst();
+  }
+
+  private static boolean passes(Cutter cutter, Follower.Collar collar) {
+    try {
+      Pairing.check(cutter, collar);
+      return collar.insideDiameter().isPresent();
+    } catch (Problem tooNarrow) {
+      return false;
+    }
   }
 
   private static Follower collar(double diameter, Cutter cutter, Kit kit) {

@@ -62,6 +62,14 @@ public final class Length {
     return LengthPrinter.rough(mm, units);
   }
 
+  /**
+   * The length as a dimension of a drawing has it: as {@link #print}, but what is rounded is
+   * rounded to 0.1 mm, and to a whole inch from 100 in up, which nobody measures finer.
+   */
+  public static String printDrawn(double mm, Units units) {
+    return LengthPrinter.drawn(mm, units);
+  }
+
   /** The largest printable length that is not more than {@code mm}: for limits from above. */
   public static String printAtMost(double mm, Units units) {
     return LengthPrinter.atMost(mm, units);

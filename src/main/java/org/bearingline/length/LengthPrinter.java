@@ -18,6 +18,10 @@ final class LengthPrinter {
   private static final double SIXTY_FOURTH = 25.4 / 64;
   private static final double HUNDREDTH = 0.01;
   private static final double THOUSANDTH = 0.001;
+  private static final double TENTH = 0.1;
+
+  /** mm from which a drawing says whole inches. */
+  private static final double LONG = 100 * 25.4;
 
   /** Slack of the bounds in steps, so that an exact limit is not moved by its last bits. */
   private static final double BOUND_SLACK = EXACT / SIXTY_FOURTH;
@@ -36,6 +40,16 @@ final class LengthPrinter {
     double steps = steps(mm, units, LengthPrinter::half);
     boolean exact = Math.abs(steps * step(units) - mm) <= EXACT;
     return (exact ? "" : ABOUT) + words(steps, units);
+  }
+
+  static String drawn(double mm, Units units) {
+    String nearest = nearest(mm, units);
+    double step = units == Units.MM ? TENTH : 25.4;
+    boolean fine = units == Units.INCH && Math.abs(mm) < LONG;
+    double rounded = half(mm / step) * step;
+    return fine || rounded == 0 || !nearest.startsWith(ABOUT)
+        ? nearest
+        : ABOUT + nearest(rounded, units);
   }
 
   static String rough(double mm, Units units) {

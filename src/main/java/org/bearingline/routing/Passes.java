@@ -38,7 +38,7 @@ public record Passes(double thickness, double perPass, List<Double> depths, Stri
     List<Double> depths = inSteps(thickness, deepest(cutter), units);
     String rule =
         "Each pass takes no more than "
-            + Length.printAtMost(roundLimit(practice.mm("deepest-pass"), units), units)
+            + Length.print(practice.mm("deepest-pass", units), units)
             + " ("
             + practice.source("deepest-pass")
             + ") nor half the bit's diameter ("
@@ -55,11 +55,6 @@ public record Passes(double thickness, double perPass, List<Double> depths, Stri
         largest(depths),
         depths,
         "Each pass takes no more than your " + Length.print(limit, units) + ".");
-  }
-
-  /** What a maker sets a stop to: half millimetres where he thinks in them. */
-  private static double roundLimit(double mm, Units units) {
-    return units == Units.MM ? Math.floor(mm / MM_STEP) * MM_STEP : mm;
   }
 
   /** Whether the first pass takes as much as the others. */

@@ -3,6 +3,7 @@ package org.bearingline.routing;
 import org.bearingline.facts.FactRow;
 import org.bearingline.facts.FactTable;
 import org.bearingline.length.Length;
+import org.bearingline.length.Units;
 
 /** A table of rules of practice, each a length or a number with its source. */
 public final class Practice {
@@ -30,6 +31,16 @@ public final class Practice {
   /** A length in mm. */
   public double mm(String rule) {
     return Length.parse(row(rule).text("value"));
+  }
+
+  /** A length in mm, round in the units of the reader: half, whole or ten millimetres, not more. */
+  public double mm(String rule, Units units) {
+    double mm = mm(rule);
+    if (units == Units.INCH) {
+      return mm;
+    }
+    double step = mm < 10 ? 0.5 : mm < 100 ? 1 : 10;
+    return Math.max(step, Math.floor(mm / step + 1e-9) * step);
   }
 
   public double number(String rule) {

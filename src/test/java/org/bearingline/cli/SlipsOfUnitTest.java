@@ -9,6 +9,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -119,6 +120,37 @@ class SlipsOfUnitTest {
     CommandRun run = CommandRun.of("layout", "cloud-lift-rail", option);
     assertEquals(2, run.status());
     assertTrue(run.err().contains("did you mean --into?"), run.err());
+  }
+
+  /** A kit's wide bits do not enter a narrow opening: they are told apart, the others compared. */
+  @Test
+  void reachGoesOnWhereABitOfTheKitDoesNotEnter() {
+    CommandRun run = CommandRun.of("reach", "mortise-guide");
+    assertEquals(0, run.status(), run.toString());
+    assertTrue(run.out().contains("1/2 in bit on a flush bearing: leaves nothing."), run.out());
+    assertTrue(run.out().contains("5/8 in bit: mortise: the bit is wider"), run.out());
+    CommandRun asked = CommandRun.of("reach", "mortise-guide", "--bit", "5/8in");
+    assertEquals(2, asked.status(), asked.toString());
+  }
+
+  /** The job's units hold for the lengths of its parts too. */
+  @Test
+  void bareNumbersOfAPartAreInTheJobsUnits() throws IOException {
+    Path job =
+        file(
+            "job.yaml",
+            "job: x\nunits: mm\nparts:\n"
+                + "  - {name: a, shape: cloud-lift-rail, bit: 12.7, allowance: 2}\n");
+    CommandRun run = CommandRun.of("reach", job.toString());
+    assertTrue(run.out().contains("12.7 mm bit on a flush bearing"), run.toString());
+  }
+
+  /** A bit that the kit holds without a bearing cannot ride one: the smallest collar leads it. */
+  @ParameterizedTest
+  @CsvSource({"1/4in,3/8 in collar", "3/8in,flush bearing"})
+  void aBitWithoutABearingIsLedByACollar(String bit, String follower) {
+    CommandRun run = CommandRun.of("reach", "cloud-lift-rail", "--bit", bit);
+    assertTrue(run.out().contains("bit on a " + follower + ": leaves nothing."), run.out());
   }
 
   @ParameterizedTest

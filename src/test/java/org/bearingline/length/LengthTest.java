@@ -209,4 +209,15 @@ class LengthTest {
     assertEquals("0 mm²", Length.printRoughArea(0, Units.MM));
     assertEquals("≈ 1200 mm²", Length.printRoughArea(1234, Units.MM));
   }
+
+  /** Nobody reads a hundredth of a millimetre off a drawing, or a sixty-fourth on 27 feet. */
+  @Test
+  void aDrawingSaysNoMoreThanIsMeasured() {
+    assertEquals("≈ 69.2 mm", Length.printDrawn(69.1687, Units.MM));
+    assertEquals("9.525 mm", Length.printDrawn(9.525, Units.MM));
+    assertEquals("120 mm", Length.printDrawn(120, Units.MM));
+    assertEquals("≈ 323 in", Length.printDrawn(323.047 * 25.4, Units.INCH));
+    assertEquals("≈ 13-35/64 in", Length.printDrawn(13.546 * 25.4, Units.INCH));
+    assertEquals("≈ 0.04 mm", Length.printDrawn(0.0412, Units.MM));
+  }
 }

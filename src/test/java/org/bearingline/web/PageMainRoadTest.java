@@ -60,6 +60,22 @@ class PageMainRoadTest {
     }
   }
 
+  /**
+   * The 1/4 in bit of the usual kit has no bearing: the page says what leads it, as the card does.
+   */
+  @Test
+  void aBitWithoutABearingIsSaidToRunInACollar() {
+    try (ShopServer server = ShopServer.start();
+        ShopBrowser browser = ShopBrowser.sized(1280, 800)) {
+      PageBench bench = PageBench.open(browser, server.address());
+      bench.click("[data-shape='cloud-lift-rail']").awaitDrawing();
+      bench.click("label:has(#units-in)").awaitDrawing();
+      bench.click("[data-write='1/4in']").awaitText("#verdict-words", "3/8 in collar");
+      bench.awaitText("#rides-words", "The collar on the router’s base rides the template");
+      bench.click("[data-write='1/2in']").awaitText("#rides-words", "The bearing rides");
+    }
+  }
+
   @Test
   void byKeysAlone() {
     try (ShopServer server = ShopServer.start();

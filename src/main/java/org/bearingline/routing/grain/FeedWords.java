@@ -71,7 +71,7 @@ final class FeedWords {
         + " is cut clean from neither face ("
         + amount(stretches)
         + "): leave no more than "
-        + Length.printAtMost(GrainLimits.shipped().mm("end-grain-allowance"), units)
+        + Length.printAtMost(GrainLimits.shipped().mm("end-grain-allowance", units), units)
         + " there and take it off with a sharp bit in light passes.";
   }
 

@@ -1,5 +1,6 @@
 package org.bearingline.routing.setup;
 
+import org.bearingline.length.Units;
 import org.bearingline.routing.Practice;
 
 /**
@@ -20,9 +21,16 @@ public record ClampSettings(double baseDiameter, double clearance, double pad) {
 
   /** The usual sizes of the table. */
   public static ClampSettings usual() {
+    return usual(Units.INCH);
+  }
+
+  /** The same, round in the units the maker thinks in. */
+  public static ClampSettings usual(Units units) {
     Practice practice = SetupPractice.shipped();
     return new ClampSettings(
-        practice.mm("base-diameter"), practice.mm("clamp-clearance"), practice.mm("clamp-pad"));
+        practice.mm("base-diameter", units),
+        practice.mm("clamp-clearance", units),
+        practice.mm("clamp-pad", units));
   }
 
   public ClampSettings withBase(double diameter) {

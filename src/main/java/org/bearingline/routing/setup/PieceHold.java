@@ -28,10 +28,10 @@ public record PieceHold(
     double length = Math.max(side, otherSide);
     double width = Math.min(side, otherSide);
     Practice practice = SetupPractice.shipped();
-    double least = practice.mm("least-length");
+    double least = practice.mm("least-length", units);
     double heldLength = practice.mm("held-length");
     double heldWidth = practice.mm("held-width");
-    String size = Length.print(length, units) + " × " + Length.print(width, units);
+    String size = Length.printRough(length, units) + " × " + Length.printRough(width, units);
     if (length <= heldLength && width <= heldWidth) {
       return new PieceHold(
           length,

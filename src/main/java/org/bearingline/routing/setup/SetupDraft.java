@@ -42,7 +42,7 @@ final class SetupDraft {
   }
 
   double practice(String rule) {
-    return practice.mm(rule);
+    return practice.mm(rule, units);
   }
 
   double bearingHeight() {

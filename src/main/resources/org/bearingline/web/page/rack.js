@@ -134,8 +134,12 @@ export class Rack {
     if (![...this.rides.options].some((option) => option.value === value)) {
       this.rides.append(h('option', { value }, `${bearing ?? collar} ${bearing ? 'bearing' : 'collar'}, not in the kit`));
     }
+    // A bit that the kit holds without a bearing is led by a collar unasked.
+    const led = value === 'own' && this.drawing?.tool?.follower === 'collar';
+    const own = this.rides.querySelector('option[value="own"]');
+    own?.replaceChildren(led ? 'a collar: it has no bearing' : 'its own bearing');
     this.rides.value = value;
-    setText(byId('rides-words'), `${this.ridesWords(Boolean(bearing), Boolean(collar))} ${this.drawing ? templateWords(this.drawing) : ''}`);
+    setText(byId('rides-words'), `${this.ridesWords(Boolean(bearing), Boolean(collar) || led)} ${this.drawing ? templateWords(this.drawing) : ''}`);
   }
 
   /** @param {boolean} bearing of another size @param {boolean} collar */

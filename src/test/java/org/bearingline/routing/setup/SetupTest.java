@@ -319,7 +319,10 @@ class SetupTest {
   @Test
   void aSmallPieceIsNotHeldByHand() {
     assertTrue(PieceHold.of(300, 305, Units.MM).safe());
-    assertFalse(PieceHold.of(300, 80, Units.MM).safe());
+    assertFalse(PieceHold.of(304, 80, Units.INCH).safe());
+    // A metric shop says 300 mm.
+    assertTrue(PieceHold.of(300, 80, Units.MM).safe());
+    assertFalse(PieceHold.of(299, 80, Units.MM).safe());
     assertTrue(PieceHold.of(50, 100, Units.INCH).sentence().contains("too small for hands"));
     assertEquals(100, PieceHold.of(50, 100, Units.INCH).length());
   }
