@@ -1,13 +1,15 @@
 package org.bearingline.job;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Set;
 import org.bearingline.drawing.Item;
+import org.bearingline.outline.Arc;
 import org.bearingline.outline.Bounds;
+import org.bearingline.outline.Loop;
 import org.bearingline.outline.Point;
 import org.bearingline.outline.Primitive;
-import org.bearingline.part.Cavity;
 import org.bearingline.part.Contour;
 import org.bearingline.part.EdgeKind;
 import org.bearingline.part.Mark;
@@ -16,7 +18,8 @@ import org.bearingline.part.Part;
 /**
  * Sizes of openings and recesses and where they stand, as a maker measures them: from the sawn
  * reference edge where there is one, else from the nearer edge; not where a centre line marks the
- * place. What lies about one point is placed once, and equal openings are measured once.
+ * place. What lies about one point is placed once, and equal openings are measured once. A circle
+ * has its diameter and is placed by its centre, where the bit of a brace or a compass stands.
  */
 final class OpeningSizes {
 
@@ -24,6 +27,9 @@ final class OpeningSizes {
   private static final int MOST = 6;
 
   private static final double SAME = 1e-3;
+
+  /** Before a diameter, as drawings have it. */
+  private static final String DIAMETER = "Ø ";
 
   private final Part part;
   private final Bounds box;
@@ -45,23 +51,53 @@ final class OpeningSizes {
    */
   static List<Item.Dimension> of(Part part, double away) {
     OpeningSizes sizes = new OpeningSizes(part, away);
-    if (part.cavities().size() <= MOST) {
+    if (measures(part)) {
       // The outermost of nested ones places them all.
       part.cavities().stream()
-          .map(Cavity::contour)
-          .map(contour -> contour.loop().bounds())
-          .sorted((a, b) -> Double.compare(b.width() * b.height(), a.width() * a.height()))
+          .map(cavity -> cavity.contour().loop())
+          .sorted(
+              Comparator.comparingDouble(loop -> -loop.bounds().width() * loop.bounds().height()))
           .forEach(sizes::opening);
     }
     return sizes.wanted;
   }
 
-  private void opening(Bounds at) {
-    if (sized.stream().noneMatch(other -> isSameSize(at, other))) {
-      sized.add(at);
-      add(new Point(at.minX(), at.maxY()), new Point(at.maxX(), at.maxY()), away);
-      add(new Point(at.maxX(), at.minY()), new Point(at.maxX(), at.maxY()), -away);
+  /** Whether the openings of a part are few enough to be measured. */
+  static boolean measures(Part part) {
+    return part.cavities().size() <= MOST;
+  }
+
+  /** Whether a loop is one circle, in however many arcs. */
+  static boolean isCircle(Loop loop) {
+    return loop.primitives().get(0) instanceof Arc first
+        && loop.primitives().stream()
+            .allMatch(
+                piece ->
+                    piece instanceof Arc arc
+                        && arc.center().distanceTo(first.center()) < SAME
+                        && Math.abs(arc.radius() - first.radius()) < SAME);
+  }
+
+  private void opening(Loop loop) {
+    Bounds whole = loop.bounds();
+    boolean circle = isCircle(loop);
+    if (sized.stream().noneMatch(other -> isSameSize(whole, other))) {
+      sized.add(whole);
+      Point left = new Point(whole.minX(), whole.maxY());
+      Point right = new Point(whole.maxX(), whole.maxY());
+      if (circle) {
+        wanted.add(new Item.Dimension(left, right, away, DIAMETER, whole.width()));
+      } else {
+        add(left, right, away);
+        add(new Point(whole.maxX(), whole.minY()), right, -away);
+      }
     }
+    // A circle is measured to its centre, which stands in for both of its sides.
+    Bounds at =
+        circle
+            ? new Bounds(
+                whole.center().x(), whole.center().y(), whole.center().x(), whole.center().y())
+            : whole;
     if (placed.stream().noneMatch(other -> other.distanceTo(at.center()) < SAME)) {
       placed.add(at.center());
       if (!isMarked(at.center(), true)) {

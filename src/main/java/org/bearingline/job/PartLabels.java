@@ -66,10 +66,11 @@ final class PartLabels {
     labels.leftovers();
     labels.bridges();
     labels.sizes();
-    if (layers.stream().anyMatch(layer -> layer.name() == LayerName.FEED)) {
+    boolean picture = layers.stream().anyMatch(layer -> layer.name() == LayerName.FEED);
+    if (picture) {
       labels.openings();
     }
-    labels.radii();
+    labels.radii(picture && OpeningSizes.measures(labels.result.part()));
     labels.marks();
     labels.words(plate.marks().words());
     if (layers.stream().anyMatch(layer -> layer.name() == LayerName.HOLDING)) {
@@ -126,7 +127,8 @@ final class PartLabels {
   /** On pictures, not on sheets: those are held to the work itself. */
   private void openings() {
     for (Item.Dimension wanted : OpeningSizes.of(result.part(), 1.2 * height)) {
-      items.add(placer.place(wanted, Length.printDrawn(wanted.value(), units), height));
+      String words = wanted.prefix() + Length.printDrawn(wanted.value(), units);
+      items.add(placer.place(wanted, words, height));
     }
   }
 
@@ -139,31 +141,35 @@ final class PartLabels {
             height));
   }
 
-  private void radii() {
+  /** Of circles whose diameter is told nothing is said again. */
+  private void radii(boolean diametersTold) {
     List<Arc> different = new ArrayList<>();
     Arc tightest = null;
+    boolean told = false;
     for (Loop loop : loops()) {
+      boolean circle = diametersTold && OpeningSizes.isCircle(loop);
       for (Primitive piece : loop.primitives()) {
         if (piece instanceof Arc arc) {
-          if (different.stream().noneMatch(other -> sameRadius(arc, other))) {
+          if (!circle && different.stream().noneMatch(other -> sameRadius(arc, other))) {
             different.add(arc);
           }
           if (!arc.isCounterClockwise() && (tightest == null || arc.radius() < tightest.radius())) {
             tightest = arc;
+            told = circle;
           }
         }
       }
     }
     if (different.size() <= MOST_RADII) {
       different.forEach(arc -> radius(arc, "R "));
-    } else if (tightest != null) {
+    } else if (tightest != null && !told) {
       // A free curve has an arc of its own at every bend: only the one a bit must fit is told.
       radius(tightest, "tightest inside R ");
     }
   }
 
   private void radius(Arc arc, String prefix) {
-    String words = prefix + Length.print(arc.radius(), units);
+    String words = prefix + Length.printDrawn(arc.radius(), units);
     items.addAll(placer.place(Wish.at(arc.middle(), words, height)));
   }
 

@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import java.util.List;
 import java.util.OptionalDouble;
+import org.bearingline.outline.Arc;
 import org.bearingline.outline.Bounds;
 import org.bearingline.outline.Loop;
 import org.bearingline.outline.Point;
@@ -67,5 +68,20 @@ class OpeningSizesTest {
     assertEquals(
         List.of(100.0, 50.0, 120.0, 90.0, 50.0, 90.0),
         measured(Contour.routed(BOARD), List.of(), OFF_CENTRE, twin));
+  }
+
+  /** A compass is set at the centre: 80 mm across, 90 from the left edge, 70 from the bottom. */
+  @Test
+  void aCircleHasItsDiameterAndIsPlacedByItsCentre() {
+    Cavity round =
+        new Cavity(
+            "r",
+            Cavity.Kind.THROUGH,
+            Contour.routed(Loop.of(Arc.circle(new Point(90, 70), 40))).clockwise(),
+            OptionalDouble.empty());
+    Part part = new Part("board", "", Contour.routed(BOARD), List.of(round), List.of(), List.of());
+    assertEquals(
+        List.of("Ø 80.0", "90.0", "70.0"),
+        OpeningSizes.of(part, 5).stream().map(d -> d.prefix() + d.value()).toList());
   }
 }
