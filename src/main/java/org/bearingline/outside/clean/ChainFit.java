@@ -259,8 +259,8 @@ final class ChainFit {
     walk(from, end, round, null, null);
   }
 
-  private void walk(int from, int end, boolean round, Window.State given, Window.State target) {
-    boolean ring = round;
+  private void walk(int from, int end, boolean closed, Window.State given, Window.State target) {
+    boolean ring = closed;
     int at = from;
     Window.State start = given;
     Window.State seam = target;
@@ -284,9 +284,13 @@ final class ChainFit {
         ring = false;
         continue;
       }
-      TangentChain chain = best.chain();
-      List<Primitive> all = new ArrayList<>(chain.primitives(ring && at == 0 && best.to == end));
       boolean cut = best.to < end && isFull(best);
+      boolean round = ring && at == 0 && best.to == end;
+      if (!cut && !round) {
+        best.trim(start == null, best.to < end || seam == null);
+      }
+      TangentChain chain = best.chain();
+      List<Primitive> all = new ArrayList<>(chain.primitives(round));
       int kept = cut ? WINDOW / 2 : all.size();
       pieces.addAll(all.subList(0, kept));
       if (ring && at == 0 && cut) {

@@ -159,7 +159,8 @@ final class Chaining {
     Point end = pieces.get(pieces.size() - 1).end();
     Point start = pieces.get(0).start();
     double apart = end.distanceTo(start);
-    if (apart > 0 && (!byStraight || apart <= Math.max(ROUNDING, Math.min(gap, 0.01)))) {
+    boolean small = apart <= Math.max(ROUNDING, Math.min(gap, 0.01));
+    if (apart > 0 && (!byStraight || small || apart <= gap && isPast(pieces))) {
       StrokePiece last = pieces.get(pieces.size() - 1);
       StrokePiece first = pieces.get(0);
       if (pieces.size() > 1) {
@@ -175,6 +176,15 @@ final class Chaining {
     if (!pieces.isEmpty()) {
       chains.add(new Chain(pieces, true, whole.source(), whole.figure()));
     }
+  }
+
+  // Whether the straight that would close it runs back against both its neighbours.
+  private static boolean isPast(List<StrokePiece> pieces) {
+    StrokePiece last = pieces.get(pieces.size() - 1);
+    Point back = pieces.get(0).start().minus(last.end());
+    Point in = Welding.arriving(last);
+    Point out = Welding.leaving(pieces.get(0));
+    return in != null && out != null && in.dot(back) < 0 && out.dot(back) < 0;
   }
 
   private static void put(List<StrokePiece> pieces, int at, StrokePiece piece) {

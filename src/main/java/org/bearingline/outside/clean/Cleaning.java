@@ -52,7 +52,7 @@ public final class Cleaning {
               ? Retraced.without(chain, tolerance / 10)
               : null;
       if (single == null) {
-        chains.add(noisy ? clean : closer(clean, tolerance, sharp));
+        chains.add(uncrossed(clean, settings, tolerance, noisy, sized, notes));
         continue;
       }
       for (Chain one : single.chains()) {
@@ -83,6 +83,35 @@ public final class Cleaning {
       symmetryMove = OptionalDouble.of(mirrored.largestMove());
     }
     return Result.of(sized, chained, chains, tolerance, symmetryMove);
+  }
+
+  private static CleanChain uncrossed(
+      CleanChain clean,
+      CleaningSettings settings,
+      double tolerance,
+      boolean noisy,
+      Sketch sized,
+      List<String> notes) {
+    CleanChain best = noisy ? clean : closer(clean, tolerance, settings.sharpCorner());
+    if (!best.isLoop(tolerance) || !Retraced.isSuspicious(best.pieces())) {
+      return best;
+    }
+    // Edges that run past their corner by less than a gap are drawn past each other, not crossed.
+    TinyLoops cut = TinyLoops.without(best.pieces(), 2 * settings.gap());
+    if (cut.count() == 0) {
+      return best;
+    }
+    notes.add(
+        String.format(
+            Locale.ROOT,
+            "where %s crosses itself, %s of up to %.2f mm of line %s cut off, %s at %s",
+            clean.chain().source(),
+            cut.count() == 1 ? "a loop" : cut.count() + " loops",
+            cut.largest(),
+            cut.count() == 1 ? "was" : "were",
+            cut.count() == 1 ? "it was" : "the largest",
+            sized.place(cut.at())));
+    return best.with(cut.pieces());
   }
 
   // Two edges nearer to each other than the tolerance may cross when each of them moves a little.

@@ -119,12 +119,24 @@ final class Corners {
     List<Primitive> pieces = new ArrayList<>(group.pieces());
     int n = pieces.size();
     if (n == 1) {
-      return start.equals(end) ? List.of() : List.of(between(pieces.get(0), start, end));
+      return start.equals(end)
+          ? round(pieces.get(0), start)
+          : List.of(between(pieces.get(0), start, end));
     }
     Primitive first = pieces.get(0);
     pieces.set(0, ending(first.reversed(), start).reversed());
     pieces.set(n - 1, ending(pieces.get(n - 1), end));
     return pieces;
+  }
+
+  // From a corner round to it again; a straight cannot be.
+  private static List<Primitive> round(Primitive piece, Point corner) {
+    if (piece instanceof Arc arc && Math.abs(arc.sweep()) > 180) {
+      double from = corner.minus(arc.center()).degrees();
+      double radius = arc.center().distanceTo(corner);
+      return List.of(Arc.around(arc.center(), radius, from, arc.sweep() > 0 ? 360 : -360));
+    }
+    return List.of();
   }
 
   /** The piece with another end: on its own carrier where that meets it, else tangent to it. */

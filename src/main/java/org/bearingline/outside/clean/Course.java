@@ -43,6 +43,9 @@ final class Course {
   /** Which of {@link #elements} a step belongs to. */
   int[] element = new int[64];
 
+  /** The parameter at each sample of the free curve on which it lies; 0 elsewhere. */
+  double[] parameter = new double[64];
+
   /** The stroke pieces that the course is made of; a straight over a gap is one too. */
   List<StrokePiece> elements = new ArrayList<>();
 
@@ -64,6 +67,7 @@ final class Course {
       bent = Arrays.copyOf(bent, room);
       joint = Arrays.copyOf(joint, room);
       element = Arrays.copyOf(element, room);
+      parameter = Arrays.copyOf(parameter, room);
     }
     x[size] = px;
     y[size] = py;
@@ -118,6 +122,7 @@ final class Course {
       turned.bent[i] = bent[k];
       turned.joint[i] = joint[k];
       turned.element[i] = element[k];
+      turned.parameter[i] = parameter[k];
     }
     return turned;
   }

@@ -2,11 +2,9 @@ package org.bearingline.outside.clean;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import org.bearingline.outline.Arc;
 import org.bearingline.outline.Line;
 import org.bearingline.outline.Point;
-import org.bearingline.outline.Primitive;
 import org.bearingline.outline.fit.Curve;
 import org.bearingline.outside.StrokePiece;
 
@@ -18,8 +16,6 @@ final class CourseBuilder {
 
   private static final int LEAST_HALVINGS = 3;
   private static final int MOST_HALVINGS = 16;
-
-  private static final int TOLD_SAMPLES = 32;
 
   /** Degrees of an arc to one sample. */
   private static final double ARC_STEP = 4;
@@ -56,7 +52,7 @@ final class CourseBuilder {
     CourseBuilder builder = new CourseBuilder(tolerance, sharpDegrees);
     Point first = pieces.get(0).start();
     builder.course.add(first.x(), first.y(), Course.Step.CHORD, null);
-    List<StrokePiece> told = pieces.stream().map(builder::told).toList();
+    List<StrokePiece> told = builder.told(pieces);
     for (StrokePiece piece : told) {
       builder.add(piece);
     }
@@ -64,23 +60,12 @@ final class CourseBuilder {
     return new Built(builder.course, builder.doubled, builder.toldMove, builder.toldMoveAt);
   }
 
-  // A free curve that was meant to be an arc or a straight, told as one.
-  private StrokePiece told(StrokePiece piece) {
-    if (piece instanceof StrokePiece.Free free) {
-      Optional<Primitive> meant = MeantArc.of(free.curve());
-      if (meant.isPresent()) {
-        for (int i = 1; i < TOLD_SAMPLES; i++) {
-          Point p = free.curve().pointAt((double) i / TOLD_SAMPLES);
-          double off = meant.get().distanceTo(p);
-          if (off > toldMove) {
-            toldMove = off;
-            toldMoveAt = meant.get().nearestTo(p);
-          }
-        }
-        return new StrokePiece.Plain(meant.get());
-      }
-    }
-    return piece;
+  // Free curves that were meant to be arcs or straights are told as such.
+  private List<StrokePiece> told(List<StrokePiece> pieces) {
+    MeantPieces meant = MeantPieces.of(pieces, tolerance);
+    toldMove = meant.move();
+    toldMoveAt = meant.at();
+    return meant.pieces();
   }
 
   private void add(StrokePiece piece) {
@@ -179,6 +164,7 @@ final class CourseBuilder {
       halve(curve, from, curve.pointAt(from), to, curve.pointAt(to), 0);
       Point end = curve.pointAt(to);
       to(end.x(), end.y(), Course.Step.CURVE, null);
+      course.parameter[course.size - 1] = to;
     }
     arriving = curve.directionBefore(1);
   }
@@ -196,6 +182,7 @@ final class CourseBuilder {
     }
     halve(curve, from, a, half, middle, depth + 1);
     to(middle.x(), middle.y(), Course.Step.CURVE, null);
+    course.parameter[course.size - 1] = half;
     halve(curve, half, middle, to, b, depth + 1);
   }
 

@@ -3,7 +3,9 @@ package org.bearingline.outside.clean;
 import java.util.ArrayList;
 import java.util.List;
 import org.bearingline.outline.Primitive;
+import org.bearingline.outline.fit.Curve;
 import org.bearingline.outline.fit.CurveFit;
+import org.bearingline.outline.fit.CurvePart;
 import org.bearingline.outside.StrokePiece;
 import org.bearingline.problem.Problem;
 
@@ -39,7 +41,7 @@ final class DrawnGroups {
   }
 
   private void add(int from, int to) {
-    List<Primitive> pieces = isWhole(from, to) ? whole(from) : List.of();
+    List<Primitive> pieces = pieces(from, to);
     if (pieces.isEmpty()) {
       pieces = Thinned.between(course, from, to, tolerance);
     }
@@ -47,30 +49,34 @@ final class DrawnGroups {
   }
 
   // Nothing for chords, and for a curve that no chain of arcs follows.
-  private List<Primitive> whole(int at) {
-    StrokePiece element = course.elements.get(course.element[at]);
-    if (element instanceof StrokePiece.Plain plain) {
-      return List.of(plain.primitive());
-    }
+  private List<Primitive> pieces(int from, int to) {
+    StrokePiece element = course.elements.get(course.element[from]);
     if (element instanceof StrokePiece.Free free) {
-      try {
-        return CurveFit.fit(free.curve(), tolerance).primitives();
-      } catch (Problem tooSharp) {
-        return List.of();
-      }
+      double start = isJoint(from, from - 1) ? 0 : course.parameter[from];
+      double end = isJoint(to - 1, to) ? 1 : course.parameter[to];
+      return start < end ? fitted(new CurvePart(free.curve(), start, end)) : List.of();
     }
-    return List.of();
+    boolean whole = isJoint(from, from - 1) && isJoint(to - 1, to);
+    return whole && element instanceof StrokePiece.Plain plain
+        ? List.of(plain.primitive())
+        : List.of();
   }
 
-  private boolean isWhole(int from, int to) {
-    boolean starts = from == 0 || course.element[from - 1] != course.element[from];
-    boolean ends = to == course.size - 1 || course.element[to] != course.element[to - 1];
-    // Of a closed course that starts within an element, that element is on both sides of the seam.
-    boolean cut =
-        course.closed
-            && course.elements.size() > 1
-            && course.element[0] == course.element[course.size - 2]
-            && (from == 0 || to == course.size - 1);
-    return starts && ends && !cut;
+  private List<Primitive> fitted(Curve curve) {
+    try {
+      return CurveFit.fit(curve, tolerance).primitives();
+    } catch (Problem tooSharp) {
+      return List.of();
+    }
+  }
+
+  // Whether one element ends between two steps, the last of which may lie past the seam.
+  private boolean isJoint(int step, int next) {
+    int n = course.size - 1;
+    if (!course.closed && (next < 0 || next >= n)) {
+      return true;
+    }
+    int other = Math.floorMod(next, n);
+    return course.element[step] != course.element[other] || course.elements.size() == 1;
   }
 }

@@ -2,22 +2,26 @@ package org.bearingline.outside.clean;
 
 import java.util.Arrays;
 import java.util.List;
+import org.bearingline.outline.Arc;
 import org.bearingline.outline.Point;
 import org.bearingline.outline.Primitive;
 
 /**
  * Measures how far a clean chain lies from the drawn one, both ways: every sample of the drawing
- * and the middle of every chord against the clean pieces, and the joints of the clean pieces
- * against the drawn steps. Both run the same way round, so a look at the neighbours finds the
- * nearest; a miss could only make the figure larger.
+ * and the middle of every chord against the clean pieces, and the joints of the clean pieces and
+ * what lies between them against the drawn steps. Both run the same way round, so a look at the
+ * neighbours finds the nearest; a miss could only make the figure larger.
  */
 final class Moves {
 
   /** How many pieces or steps to either side are looked at. */
   private static final int LOOK = 6;
 
-  /** How many steps round a joint are looked at. */
+  /** How many steps round a sample are looked at. */
   private static final int ROUND = 64;
+
+  /** How many parts of an arc are looked at. */
+  private static final int ALONG = 32;
 
   private final Course course;
   private final List<Primitive> pieces;
@@ -83,6 +87,9 @@ final class Moves {
   }
 
   private void fromDrawing() {
+    if (pieces.isEmpty()) {
+      return;
+    }
     int piece = nearestPiece(course.at(0));
     for (int i = 0; i < course.size; i++) {
       piece = compare(course.at(i), piece);
@@ -125,8 +132,8 @@ final class Moves {
     return best;
   }
 
-  // What lies between the feet of two neighbouring samples is as near as they are; only where
-  // pieces meet can the clean line stand out farther than any sample tells.
+  // Where pieces meet the clean line can stand out farther than any sample tells, and an arc could
+  // run the long way round between its ends.
   private void fromPieces() {
     int m = pieces.size();
     for (int i = 0; i < m; i++) {
@@ -135,17 +142,50 @@ final class Moves {
       double off = Math.min(around(first[i], p), around(last[before], p));
       note(off, i, p);
       note(off, before, p);
+      along(i);
     }
   }
 
+  private void along(int i) {
+    Primitive piece = pieces.get(i);
+    int inside = piece instanceof Arc ? ALONG : ALONG / 4;
+    int from = first[i] < 0 ? last[(i + pieces.size() - 1) % pieces.size()] : first[i];
+    int way = first[i] < 0 ? 0 : Math.floorMod(last[i] - first[i], Math.max(1, course.size - 1));
+    for (int k = 1; k < inside; k++) {
+      Point p = piece.pointAt((double) k / inside);
+      note(around(from + (int) ((long) way * k / inside), p), i, p);
+    }
+  }
+
+  // From a sample on to where the drawing comes no nearer.
   private double around(int sample, Point p) {
     int n = course.size - 1;
-    double least = sample < 0 ? 0 : Double.POSITIVE_INFINITY;
-    for (int k = 0; k <= ROUND && least > enough(); k++) {
-      least = Math.min(least, off(Math.floorMod(sample + k, n), p));
-      least = Math.min(least, off(Math.floorMod(sample - k, n), p));
+    int at = sample < 0 ? nearestStep(p) : sample;
+    double least = Double.POSITIVE_INFINITY;
+    boolean nearer = true;
+    while (nearer && least > enough()) {
+      nearer = false;
+      int here = at;
+      for (int k = 0; k <= ROUND && least > enough(); k++) {
+        for (int side = -1; side <= 1; side += 2) {
+          double off = off(Math.floorMod(here + side * k, n), p);
+          if (off < least) {
+            nearer = k > 0;
+            least = off;
+            at = here + side * k;
+          }
+        }
+      }
     }
     return least;
+  }
+
+  private int nearestStep(Point p) {
+    int best = 0;
+    for (int i = 1; i + 1 < course.size; i++) {
+      best = off(i, p) < off(best, p) ? i : best;
+    }
+    return best;
   }
 
   private double off(int step, Point p) {

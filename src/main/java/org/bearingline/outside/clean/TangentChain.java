@@ -17,6 +17,9 @@ import org.bearingline.outline.Primitive;
  */
 final class TangentChain {
 
+  /** mm: no piece is shorter. */
+  private static final double LEAST = 1e-6;
+
   final int pieces;
   final double[] length;
   final double[] curvature;
@@ -62,6 +65,64 @@ final class TangentChain {
     }
   }
 
+  /**
+   * The chain up to the foot of a point on its last piece; where the point lies before that piece,
+   * the chain without it, up to the foot on the piece before.
+   *
+   * @param way mm that the last piece is about to run to there
+   */
+  TangentChain endingAt(Point p, double way) {
+    int last = pieces - 1;
+    double length = along(last, p, way);
+    if (length > LEAST || pieces == 1) {
+      TangentChain other = copy();
+      other.length[last] = Math.max(LEAST, length);
+      other.run();
+      return other;
+    }
+    TangentChain shorter = new TangentChain(last);
+    System.arraycopy(this.length, 0, shorter.length, 0, last);
+    System.arraycopy(curvature, 0, shorter.curvature, 0, last);
+    System.arraycopy(held, 0, shorter.held, 0, last);
+    System.arraycopy(x, 0, shorter.x, 0, pieces);
+    System.arraycopy(y, 0, shorter.y, 0, pieces);
+    System.arraycopy(heading, 0, shorter.heading, 0, pieces);
+    return shorter.endingAt(p, this.length[last - 1] + length);
+  }
+
+  // mm along piece i to the foot of a point: of the turns of a circle the one nearest to the way.
+  private double along(int i, Point p, double way) {
+    double dx = p.x() - x[i];
+    double dy = p.y() - y[i];
+    double a = Math.cos(heading[i]) * dx + Math.sin(heading[i]) * dy;
+    double b = Math.cos(heading[i]) * dy - Math.sin(heading[i]) * dx;
+    double k = curvature[i];
+    if (k == 0) {
+      return a;
+    }
+    double s = Math.atan2(k * a, 1 - k * b) / k;
+    double round = 2 * Math.PI / Math.abs(k);
+    double near = s + round * Math.round((way - s) / round);
+    return near < round ? near : near - round;
+  }
+
+  /** The chain run the other way. */
+  TangentChain reversed() {
+    TangentChain other = new TangentChain(pieces);
+    for (int i = 0; i < pieces; i++) {
+      int k = pieces - 1 - i;
+      other.length[i] = length[k];
+      other.curvature[i] = -curvature[k];
+      other.held[i] = held[k];
+    }
+    for (int i = 0; i <= pieces; i++) {
+      other.x[i] = x[pieces - i];
+      other.y[i] = y[pieces - i];
+      other.heading[i] = heading[pieces - i] + Math.PI;
+    }
+    return other;
+  }
+
   /** sin u / u. */
   static double sinc(double u) {
     return Math.abs(u) < 1e-4 ? 1 - u * u / 6 : Math.sin(u) / u;
@@ -75,7 +136,7 @@ final class TangentChain {
   boolean isSound() {
     for (int i = 0; i < pieces; i++) {
       double turn = Math.abs(curvature[i] * length[i]);
-      if (!(length[i] > 1e-6) || !(turn < 2 * Math.PI - 1e-6)) {
+      if (!(length[i] > LEAST) || !(turn < 2 * Math.PI - 1e-6)) {
         return false;
       }
     }

@@ -135,6 +135,32 @@ final class Window {
         || s.to() == course.size - 1 && course.isAnchor(course.size - 2);
   }
 
+  /**
+   * Lets the chain start and end where its samples do, for nothing tells how long the first and the
+   * last piece of an open chain are; a piece that starts past them is left out.
+   *
+   * @param atStart whether its start is free
+   * @param atEnd whether its end is free
+   */
+  void trim(boolean atStart, boolean atEnd) {
+    if (atEnd) {
+      chain = chain.endingAt(course.at(to), way(true));
+    }
+    if (atStart) {
+      chain = chain.reversed().endingAt(course.at(from), way(false)).reversed();
+    }
+  }
+
+  // mm of drawn line from the joint of the last piece on, or up to that of the first one.
+  private double way(boolean last) {
+    int joint = last ? sample(stretches.size() - 1) : stretches.size() > 1 ? sample(1) : to;
+    double sum = 0;
+    for (int i = last ? joint : from; i < (last ? to : joint); i++) {
+      sum += course.length(i);
+    }
+    return sum;
+  }
+
   // One chord: as it is.
   private boolean isChord() {
     return to == from + 1 && course.step[from] == Course.Step.CHORD && !course.bent[from];

@@ -1,0 +1,88 @@
+package org.bearingline.outside.clean;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.bearingline.outline.Arc;
+import org.bearingline.outline.Point;
+import org.bearingline.outline.Primitive;
+import org.bearingline.outside.StrokePiece;
+
+/**
+ * The pieces of a chain, free curves that were meant to be arcs or straights told as such. An arc
+ * that the drawing's figures tell only roughly stays a curve that may give way, and so do
+ * neighbours that are one circle but for those figures.
+ *
+ * @param pieces in order
+ * @param move mm by which a free curve leaves what it was meant to be, at most
+ * @param at where that is
+ */
+record MeantPieces(List<StrokePiece> pieces, double move, Point at) {
+
+  private static final int SAMPLES = 32;
+
+  /** Share of the tolerance by which a roughly told arc may lie off the curve. */
+  private static final double ROUGH = 0.25;
+
+  /** Share of the tolerance by which neighbours on one circle may differ, and least in mm. */
+  private static final double ONE = 0.1;
+
+  private static final double SAME = 1e-6;
+
+  static MeantPieces of(List<StrokePiece> drawn, double tolerance) {
+    int n = drawn.size();
+    List<MeantArc> meant = new ArrayList<>();
+    double move = 0;
+    Point at = Point.ORIGIN;
+    for (StrokePiece piece : drawn) {
+      MeantArc arc = of(piece);
+      Point farthest = arc == null ? null : farthest(piece, arc.primitive());
+      double off = arc == null ? 0 : arc.primitive().distanceTo(farthest);
+      if (arc != null && !arc.exact() && off > ROUGH * tolerance) {
+        arc = null;
+      }
+      meant.add(arc);
+      if (arc != null && off > move) {
+        move = off;
+        at = arc.primitive().nearestTo(farthest);
+      }
+    }
+    List<StrokePiece> pieces = new ArrayList<>();
+    for (int i = 0; i < n; i++) {
+      MeantArc arc = meant.get(i);
+      boolean one =
+          arc != null
+              && (isNearly(meant.get((i + n - 1) % n), arc, ONE * tolerance)
+                  || isNearly(arc, meant.get((i + 1) % n), ONE * tolerance));
+      pieces.add(arc == null ? drawn.get(i) : one ? arc.roughly().stroke() : arc.stroke());
+    }
+    return new MeantPieces(List.copyOf(pieces), move, at);
+  }
+
+  private static MeantArc of(StrokePiece piece) {
+    Optional<MeantArc> meant =
+        piece instanceof StrokePiece.Free free ? MeantArc.of(free.curve()) : Optional.empty();
+    return meant.orElse(null);
+  }
+
+  private static Point farthest(StrokePiece piece, Primitive primitive) {
+    Point farthest = piece.start();
+    for (int i = 1; i < SAMPLES; i++) {
+      Point p = ((StrokePiece.Free) piece).curve().pointAt((double) i / SAMPLES);
+      farthest = primitive.distanceTo(p) > primitive.distanceTo(farthest) ? p : farthest;
+    }
+    return farthest;
+  }
+
+  private static boolean isNearly(MeantArc before, MeantArc after, double same) {
+    if (before == null
+        || before == after
+        || !(before.primitive() instanceof Arc a)
+        || !(after != null && after.primitive() instanceof Arc b)
+        || a.sweep() * b.sweep() < 0) {
+      return false;
+    }
+    double apart = a.center().distanceTo(b.center()) + Math.abs(a.radius() - b.radius());
+    return apart > SAME && apart < same;
+  }
+}
