@@ -120,11 +120,10 @@ final class ChainFit {
     Segmentation cut = new Segmentation(course, first.fit, SHARES[0] * tolerance);
     // The seam belongs where one stretch ends and another starts, best at a corner.
     Stretch head = cut.longest(0, n);
-    if (head.to() == n) {
-      Group circle = first.wholeCircle(head);
-      if (circle != null) {
-        return new Fitted(course, List.of(circle));
-      }
+    Stretch round = head.to() == n ? head : cut.round();
+    Group circle = round == null ? null : first.wholeCircle(round);
+    if (circle != null) {
+      return new Fitted(course, List.of(circle));
     }
     Optional<AsDrawn.Pieces> drawn = AsDrawn.ring(course, 0.98 * tolerance);
     Fitted asDrawn =

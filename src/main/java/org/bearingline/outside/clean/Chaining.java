@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.Comparator;
 import java.util.List;
+import org.bearingline.outline.Line;
 import org.bearingline.outline.Point;
 import org.bearingline.outside.Figure;
 import org.bearingline.outside.Sketch;
@@ -19,16 +20,21 @@ final class Chaining {
   /** Places that a maker would look up one by one. */
   private static final int MOST_NOTES = 20;
 
+  /** Share of the tolerance below which a straight has no direction of its own. */
+  private static final double SAME = 1e-3;
+
   private final Sketch sketch;
   private final double gap;
+  private final double same;
   private final List<Chain> chains = new ArrayList<>();
   private final List<Gap> gaps = new ArrayList<>();
   private final List<String> notes = new ArrayList<>();
   private int doubled;
 
-  private Chaining(Sketch sketch, double gap) {
+  private Chaining(Sketch sketch, double gap, double tolerance) {
     this.sketch = sketch;
     this.gap = gap;
+    same = SAME * tolerance;
   }
 
   private record Gap(double width, Point at) {}
@@ -41,7 +47,7 @@ final class Chaining {
   record Chained(List<Chain> chains, ClosedGaps gaps, int doubledStrokes, List<String> notes) {}
 
   static Chained of(Sketch sketch, double gap, double tolerance) {
-    Chaining work = new Chaining(sketch, gap);
+    Chaining work = new Chaining(sketch, gap, tolerance);
     List<Loose> loose = new ArrayList<>();
     for (int f = 0; f < sketch.figures().size(); f++) {
       Figure figure = sketch.figures().get(f);
@@ -145,7 +151,7 @@ final class Chaining {
     if (round) {
       close(whole, false);
     } else {
-      chains.add(new Chain(weldedInside(pieces), false, whole.source(), whole.figure()));
+      chains.add(new Chain(weldedInside(pieces, false), false, whole.source(), whole.figure()));
     }
   }
 
@@ -155,7 +161,7 @@ final class Chaining {
 
   // A stroke that its drawing closes may need a straight to do so; any other meets itself.
   private void close(Loose whole, boolean byStraight) {
-    List<StrokePiece> pieces = weldedInside(whole.pieces());
+    List<StrokePiece> pieces = weldedInside(whole.pieces(), true);
     Point end = pieces.get(pieces.size() - 1).end();
     Point start = pieces.get(0).start();
     double apart = end.distanceTo(start);
@@ -200,8 +206,40 @@ final class Chaining {
     return met;
   }
 
-  private List<StrokePiece> weldedInside(List<StrokePiece> given) {
-    List<StrokePiece> pieces = new ArrayList<>(given);
+  // Straights shorter than a gap that run back against both their neighbours stand for one, such as
+  // a closing straight where the last curve ends a little past the first.
+  private List<StrokePiece> withoutBackSteps(List<StrokePiece> given, boolean closed) {
+    int n = given.size();
+    List<StrokePiece> kept = new ArrayList<>();
+    for (int i = 0; i < n; i++) {
+      boolean inside = closed || i > 0 && i < n - 1;
+      StrokePiece before = given.get((i + n - 1) % n);
+      if (n < 3 || !inside || !isBackStep(before, given.get(i), given.get((i + 1) % n))) {
+        kept.add(given.get(i));
+      }
+    }
+    return kept.size() < 2 ? given : kept;
+  }
+
+  private boolean isBackStep(StrokePiece before, StrokePiece piece, StrokePiece after) {
+    if (!(piece instanceof StrokePiece.Plain plain && plain.primitive() instanceof Line line)) {
+      return false;
+    }
+    if (line.length() <= same) {
+      return true;
+    }
+    Point in = Welding.arriving(before);
+    Point out = Welding.leaving(after);
+    Point along = line.tangentAt(0);
+    return line.length() <= gap
+        && in != null
+        && out != null
+        && in.dot(along) < 0
+        && out.dot(along) < 0;
+  }
+
+  private List<StrokePiece> weldedInside(List<StrokePiece> given, boolean closed) {
+    List<StrokePiece> pieces = new ArrayList<>(withoutBackSteps(given, closed));
     for (int i = 0; i + 1 < pieces.size(); i++) {
       StrokePiece before = pieces.get(i);
       StrokePiece after = pieces.get(i + 1);

@@ -2,7 +2,6 @@ package org.bearingline.outside.clean;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import org.bearingline.outline.Arc;
 import org.bearingline.outline.Point;
 import org.bearingline.outline.Primitive;
@@ -24,9 +23,10 @@ record MeantPieces(List<StrokePiece> pieces, double move, Point at) {
   /** Share of the tolerance by which a roughly told arc may lie off the curve. */
   private static final double ROUGH = 0.25;
 
-  /** Share of the tolerance by which neighbours on one circle may differ, and least in mm. */
-  private static final double ONE = 0.1;
+  /** Share of the tolerance by which neighbours on one circle may differ. */
+  private static final double ONE = 0.4;
 
+  /** mm by which they may differ and are one circle as they are. */
   private static final double SAME = 1e-6;
 
   static MeantPieces of(List<StrokePiece> drawn, double tolerance) {
@@ -60,13 +60,17 @@ record MeantPieces(List<StrokePiece> pieces, double move, Point at) {
   }
 
   private static MeantArc of(StrokePiece piece) {
-    Optional<MeantArc> meant =
-        piece instanceof StrokePiece.Free free ? MeantArc.of(free.curve()) : Optional.empty();
-    return meant.orElse(null);
+    if (piece instanceof StrokePiece.Plain plain) {
+      return new MeantArc(plain.primitive(), true);
+    }
+    return piece instanceof StrokePiece.Free free ? MeantArc.of(free.curve()).orElse(null) : null;
   }
 
   private static Point farthest(StrokePiece piece, Primitive primitive) {
     Point farthest = piece.start();
+    if (piece instanceof StrokePiece.Plain) {
+      return farthest;
+    }
     for (int i = 1; i < SAMPLES; i++) {
       Point p = ((StrokePiece.Free) piece).curve().pointAt((double) i / SAMPLES);
       farthest = primitive.distanceTo(p) > primitive.distanceTo(farthest) ? p : farthest;
@@ -83,6 +87,10 @@ record MeantPieces(List<StrokePiece> pieces, double move, Point at) {
       return false;
     }
     double apart = a.center().distanceTo(b.center()) + Math.abs(a.radius() - b.radius());
-    return apart > SAME && apart < same;
+    return apart > SAME && Math.max(off(a, b.middle()), off(a, b.end())) < same;
+  }
+
+  private static double off(Arc circle, Point p) {
+    return Math.abs(circle.center().distanceTo(p) - circle.radius());
   }
 }

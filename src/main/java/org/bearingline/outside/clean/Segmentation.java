@@ -57,6 +57,15 @@ final class Segmentation {
     return found;
   }
 
+  /**
+   * The circle that all samples of a closed course keep to, whatever was drawn; null where none.
+   */
+  Stretch round() {
+    int last = course.size - 1;
+    Carrier carrier = fitted(0, last, false);
+    return carrier == null ? null : new Stretch(0, last, carrier, false);
+  }
+
   /** The longest stretch that starts at a sample. */
   Stretch longest(int from, int end) {
     if (from < head) {

@@ -52,7 +52,7 @@ record TinyLoops(List<Primitive> pieces, int count, double largest, Point at) {
   private static Cut cut(List<Primitive> pieces, int i, double longest) {
     int n = pieces.size();
     double between = 0;
-    for (int step = 1; step < n - 1 && between <= longest; step++) {
+    for (int step = 1; step < n && between <= longest; step++) {
       int j = (i + step) % n;
       Primitive before = pieces.get(i);
       Primitive after = pieces.get(j);

@@ -14,6 +14,9 @@ final class Window {
   /** Tolerances of length from which a single chord is a line that was meant. */
   static final double LONG = 200;
 
+  /** Tolerances of length from which the middle of a chord is looked at. */
+  private static final double LEAST_CHORD = 4;
+
   /** As many samples of a stretch as tell all: noise averages out to a fortieth. */
   private static final int MOST_SAMPLES = 800;
 
@@ -123,7 +126,11 @@ final class Window {
     if (worst <= tolerance && n <= to - from) {
       worst = worstOfAll();
     }
-    boolean good = worst <= tolerance && chain.isSound() && (!closed || endsAt(solver, target));
+    boolean good =
+        worst <= tolerance
+            && chain.isSound()
+            && (!closed || endsAt(solver, target))
+            && keepsChords();
     if (!good) {
       chain = null;
     }
@@ -184,6 +191,27 @@ final class Window {
       }
     }
     return worst;
+  }
+
+  // The ends of a drawn straight may lie near two pieces, and its middle near none.
+  private boolean keepsChords() {
+    for (int i = 0; i < chain.pieces; i++) {
+      int end = i + 1 < chain.pieces ? sample(i + 1) : to;
+      for (int k = sample(i); k < end; k++) {
+        boolean flat = course.step[k] == Course.Step.CHORD && !course.bent[k];
+        if (flat && course.length(k) > LEAST_CHORD * tolerance) {
+          double x = (course.x[k] + course.x[k + 1]) / 2;
+          double y = (course.y[k] + course.y[k + 1]) / 2;
+          boolean last = k + 1 == end && i + 1 < chain.pieces;
+          double off = Math.abs(chain.carrier(i).off(x, y));
+          double next = last ? Math.abs(chain.carrier(i + 1).off(x, y)) : off;
+          if (!(Math.min(off, next) <= tolerance)) {
+            return false;
+          }
+        }
+      }
+    }
+    return true;
   }
 
   private boolean endsAt(ChainSolver solver, State target) {
