@@ -22,6 +22,17 @@ record GreyImage(int width, int height, byte[] levels) {
     return srgb <= 0.04045 ? srgb / 12.92 : Math.pow((srgb + 0.055) / 1.055, 2.4);
   }
 
+  /** Left and right exchanged. */
+  GreyImage mirrored() {
+    byte[] exchanged = new byte[levels.length];
+    for (int y = 0; y < height; y++) {
+      for (int x = 0; x < width; x++) {
+        exchanged[y * width + x] = levels[y * width + width - 1 - x];
+      }
+    }
+    return new GreyImage(width, height, exchanged);
+  }
+
   int level(int x, int y) {
     return levels[y * width + x] & 0xff;
   }

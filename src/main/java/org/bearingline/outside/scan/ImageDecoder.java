@@ -134,7 +134,10 @@ final class ImageDecoder {
 
   private Decoded pixels(ImageReader reader, ImageFacts facts) throws IOException {
     GreyChannel.Choice choice = GreyChannel.choose(picture(reader, facts));
-    return new Decoded(facts, choice.grey(), choice.name());
+    // Corner marks are not to be read in a mirror.
+    return facts.isMirrored()
+        ? new Decoded(facts.ofMirrored(), choice.grey().mirrored(), choice.name())
+        : new Decoded(facts, choice.grey(), choice.name());
   }
 
   private BufferedImage picture(ImageReader reader, ImageFacts facts) throws IOException {

@@ -2,6 +2,7 @@ package org.bearingline.outside.scan;
 
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.DoubleStream;
 
 /**
  * What a picture's file says about it.
@@ -28,6 +29,29 @@ record ImageFacts(
     if (orientation < 1 || orientation > 8) {
       throw new IllegalArgumentException("no such orientation: " + orientation);
     }
+  }
+
+  /** Whether the rows lie as in a mirror. */
+  boolean isMirrored() {
+    return orientation == 2 || orientation == 4 || orientation == 5 || orientation == 7;
+  }
+
+  /** The same of the picture with left and right of its rows exchanged. */
+  ImageFacts ofMirrored() {
+    int[] exchanged = {2, 1, 4, 3, 8, 7, 6, 5};
+    return new ImageFacts(
+        dpiX, dpiY, exchanged[orientation - 1], camera, holdsMore, contradiction, inksAsColours);
+  }
+
+  /** Whether the dpi are those that programs write which know of none. */
+  boolean saysUsualDpi() {
+    return saysDpi()
+        && DoubleStream.of(72, 96)
+            .anyMatch(usual -> Math.abs(dpiX.getAsDouble() - usual) < 0.1 && sameBothWays());
+  }
+
+  private boolean sameBothWays() {
+    return Math.abs(dpiX.getAsDouble() - dpiY.getAsDouble()) < 0.1;
   }
 
   boolean saysDpi() {

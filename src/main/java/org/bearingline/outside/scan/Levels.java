@@ -13,20 +13,38 @@ final class Levels {
   private final double[] ground;
   private final double[] template;
   private final boolean lighter;
+  private final Lighting lighting;
+  private final boolean groundIsSecond;
 
-  private Levels(Blocks blocks, double[] ground, double[] template, boolean lighter) {
+  private Levels(
+      Blocks blocks,
+      Lighting lighting,
+      boolean groundIsSecond,
+      double[] ground,
+      double[] template,
+      boolean lighter) {
     this.blocks = blocks;
+    this.lighting = lighting;
+    this.groundIsSecond = groundIsSecond;
     this.ground = ground;
     this.template = template;
     this.lighter = lighter;
   }
 
   static Levels of(Blocks blocks, Lighting lighting) {
-    boolean groundIsSecond = groundIsSecond(blocks, lighting);
+    return of(blocks, lighting, groundIsSecond(blocks, lighting));
+  }
+
+  /** With that taken for the ground which does not lie along the rim. */
+  static Levels exchanged(Blocks blocks, Lighting lighting) {
+    return of(blocks, lighting, !groundIsSecond(blocks, lighting));
+  }
+
+  private static Levels of(Blocks blocks, Lighting lighting, boolean groundIsSecond) {
     double[] ground = kind(blocks, lighting, groundIsSecond);
     double[] template = kind(blocks, lighting, !groundIsSecond);
     boolean lighter = lighting.expected(0, !groundIsSecond) > lighting.expected(0, groundIsSecond);
-    return new Levels(blocks, ground, template, lighter);
+    return new Levels(blocks, lighting, groundIsSecond, ground, template, lighter);
   }
 
   /** The ground is what lies along the rim of what is looked at. */
@@ -117,6 +135,22 @@ final class Levels {
   /** Light of the template's face at a place in pixels. */
   double template(double x, double y) {
     return between(template, x, y);
+  }
+
+  /** Light that the lamp gives the ground at a place, whatever may lie there. */
+  double lampOnGround(double x, double y) {
+    return Math.exp(lighting.expected(block(x, y), groundIsSecond));
+  }
+
+  /** Light that the lamp gives the template at a place, whatever may lie there. */
+  double lampOnTemplate(double x, double y) {
+    return Math.exp(lighting.expected(block(x, y), !groundIsSecond));
+  }
+
+  private int block(double x, double y) {
+    int column = Math.max(0, Math.min(blocks.columns() - 1, (int) (x / blocks.size())));
+    int row = Math.max(0, Math.min(blocks.rows() - 1, (int) (y / blocks.size())));
+    return row * blocks.columns() + column;
   }
 
   /** Light half way from ground to template. */

@@ -26,15 +26,26 @@ record ScanPlace(Mapping mapping, Field field, Optional<MarksTrust> trust) {
       return byDpi(decoded, dpi, dpi);
     }
     List<SeenMark> seen = MarkFinder.find(decoded.grey());
+    ImageFacts facts = decoded.facts();
+    boolean byFile = facts.saysDpi() && !facts.camera() && !facts.saysUsualDpi();
+    if (seen.isEmpty() && !byFile && !MarkFinder.find(decoded.grey().mirrored()).isEmpty()) {
+      throw new Problem(
+          Place.file(file),
+          "the picture is mirrored: its corner marks read backwards; mirror it back, or save it as"
+              + " the camera took it");
+    }
     if (!seen.isEmpty() || settings.apart().isPresent()) {
       return byMarks(file, decoded.grey(), settings, seen, words);
     }
-    ImageFacts facts = decoded.facts();
-    if (!facts.saysDpi() || facts.camera()) {
+    if (!byFile) {
       throw new Problem(
           Place.file(file),
           "nothing tells how large it is: no corner marks are seen"
               + (facts.camera() ? " and a camera's dpi mean nothing" : "")
+              + (facts.saysUsualDpi() && !facts.camera()
+                  ? " and %.0f dpi is what programs write that know of none"
+                      .formatted(facts.dpiX().getAsDouble())
+                  : "")
               + "; give --dpi for a flatbed scan, or lay the template on a marks sheet (bearingline"
               + " corner-marks)");
     }

@@ -1,9 +1,9 @@
 package org.bearingline.outside.scan;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import org.bearingline.outline.Point;
 import org.bearingline.outside.Figure;
@@ -27,6 +27,15 @@ public final class ScanReader {
   private static final double LEAST_PARTS = 2;
 
   private static final double LEAST_CONTRAST = 1.05;
+
+  /** mm along the edge: shorter things than a thumb or tape are grain, dirt or a pencil line. */
+  private static final double STRANGE = 4;
+
+  /** What sticks to the edge may be half as broad as a speck. */
+  private static final double BURR_SHARE = 2;
+
+  /** Share of the picture that a template has at least, where light and dark are exchanged. */
+  private static final double LEAST_WHOLE = 0.02;
 
   private final String file;
   private final ScanSettings settings;
@@ -62,68 +71,113 @@ public final class ScanReader {
               + " in even light");
     }
     words.contrast(lighting);
-    Levels levels = Levels.of(blocks, lighting);
-    Silhouette silhouette = Silhouette.of(image, place.field(), levels);
     Mapping mapping = place.mapping();
     double middlePixel = mapping.pixelAt(image.width() / 2.0, image.height() / 2.0);
     double across = settings.speck() / middlePixel;
-    EdgeTracer.Traced traced =
-        EdgeTracer.trace(file, silhouette, Math.max(9, Math.PI / 4 * across * across));
-    List<TracedLoop> loops = template(traced.loops());
+    double least = Math.max(9, Math.PI / 4 * across * across);
+    Seen seen = seen(image, place.field(), blocks, lighting, least);
+    Levels levels = seen.levels();
+    List<Burrs.Cut> cut =
+        template(seen.pieces(), mapping).stream()
+            .map(loop -> Burrs.off(loop, across / BURR_SHARE))
+            .toList();
+    List<TracedLoop> loops = cut.stream().map(Burrs.Cut::loop).toList();
     EdgeQuality quality = EdgeQuality.of(image, levels, loops);
     double[] box = loops.get(0).box();
     double pixel = mapping.pixelAt((box[0] + box[2]) / 2, (box[1] + box[3]) / 2);
     double noise = pixel * Math.max(LEAST_NOISE, NOISE_DEVIATIONS * TraceNoise.of(loops));
     words.template(loops.get(0), loops.size() - 1, pixel);
     words.quality(quality, pixel, noise, settings);
+    if (!loops.get(0).atRim()) {
+      Strangers.longest(image, levels, loops.get(0), quality.blur(), STRANGE / pixel)
+          .ifPresent(at -> words.stranger(image, at));
+    }
     place.trust().ifPresent(trust -> words.hope(trust.of(loops.get(0)), settings));
     return new Scan(
-        sketch(loops, mapping, quality, noise, ignored(traced, loops)),
+        sketch(
+            loops,
+            mapping,
+            quality,
+            noise,
+            ignored(seen, cut.stream().mapToInt(Burrs.Cut::count).sum())),
         pixel,
         words.notes(),
         words.warnings());
   }
 
-  /** The largest piece that lies on no corner mark, then its openings, the largest first. */
-  private List<TracedLoop> template(List<TracedLoop> loops) {
-    List<TracedLoop> pieces =
-        loops.stream()
-            .filter(loop -> loop.area() > 0 && !loop.atMark())
-            .sorted(Comparator.comparingDouble(TracedLoop::area).reversed())
-            .toList();
-    if (pieces.isEmpty()) {
-      throw problem(
-          "no template is to be seen; lay it wholly between the corner marks, touching none, on a"
-              + " plain ground of another lightness");
+  /**
+   * A way to part ground and template, and what then stands out.
+   *
+   * @param traced every edge
+   */
+  private record Seen(Levels levels, EdgeTracer.Traced traced, Pieces pieces) {}
+
+  private Seen seen(
+      GreyImage image, Field field, Blocks blocks, Lighting lighting, double leastPixels) {
+    Seen seen = seen(image, field, Levels.of(blocks, lighting), leastPixels);
+    Optional<TracedLoop> outside = seen.pieces().outside();
+    if (outside.isEmpty() || !outside.get().reachesCorner(image)) {
+      return seen;
     }
-    TracedLoop outside = pieces.get(0);
-    List<TracedLoop> template = new ArrayList<>();
-    template.add(outside);
-    loops.stream()
-        .filter(loop -> loop.area() < 0 && outside.surrounds(loop.point(0)))
-        .filter(loop -> pieces.stream().skip(1).noneMatch(p -> p.surrounds(loop.point(0))))
-        .sorted(Comparator.comparingDouble(TracedLoop::area))
-        .forEach(template::add);
-    return template;
+    // The ground is taken to lie along the rim; a scanner's dark lid along two sides belies that.
+    Seen other = seen(image, field, Levels.exchanged(blocks, lighting), leastPixels);
+    Optional<TracedLoop> whole =
+        other.pieces().outside().filter(p -> !p.atRim() && !p.reachesCorner(image));
+    if (whole.isEmpty() || whole.get().area() < LEAST_WHOLE * image.width() * image.height()) {
+      return seen;
+    }
+    words.lid();
+    return other;
   }
 
-  private static List<String> ignored(EdgeTracer.Traced traced, List<TracedLoop> template) {
-    List<String> ignored = new ArrayList<>();
-    if (traced.specks() > 0) {
-      ignored.add(count(traced.specks(), "speck"));
+  private Seen seen(GreyImage image, Field field, Levels levels, double leastPixels) {
+    EdgeTracer.Traced traced =
+        EdgeTracer.trace(file, Silhouette.of(image, field, levels), leastPixels);
+    return new Seen(levels, traced, new Pieces(traced.loops()));
+  }
+
+  private List<TracedLoop> template(Pieces pieces, Mapping mapping) {
+    TracedLoop outside =
+        pieces
+            .outside()
+            .orElseThrow(
+                () ->
+                    problem(
+                        "no template is to be seen; lay it wholly between the corner marks,"
+                            + " touching none, on a plain ground of another lightness"));
+    Optional<TracedLoop> second = pieces.asLikely(outside);
+    if (second.isPresent()) {
+      throw problem(
+          "two pieces are seen, one "
+              + ScanWords.size(outside, mapping)
+              + " and one "
+              + ScanWords.size(second.get(), mapping)
+              + ", and either may be the template; cover or cut away the other");
     }
-    long pieces =
-        traced.loops().stream()
-            .filter(loop -> loop.area() > 0 && !loop.atMark() && !template.contains(loop))
-            .count();
-    if (pieces > 0) {
-      ignored.add(count(pieces, "smaller piece") + " beside the template");
+    pieces.worthTelling(outside).ifPresent(other -> words.leftOut(other, mapping));
+    return pieces.template(outside);
+  }
+
+  private static List<String> ignored(Seen seen, int burrs) {
+    List<String> ignored = new ArrayList<>();
+    if (seen.traced().specks() > 0) {
+      ignored.add(count(seen.traced().specks(), "speck"));
+    }
+    if (burrs > 0) {
+      ignored.add(count(burrs, "hair, line or crumb", "hairs, lines or crumbs") + " on the edge");
+    }
+    if (seen.pieces().others() > 0) {
+      ignored.add(count(seen.pieces().others(), "other piece") + " beside the template");
     }
     return ignored;
   }
 
-  private static String count(long number, String thing) {
-    return number + " " + thing + (number == 1 ? "" : "s");
+  private static String count(long number, String one) {
+    return count(number, one, one + "s");
+  }
+
+  private static String count(long number, String one, String more) {
+    return number + " " + (number == 1 ? one : more);
   }
 
   private Sketch sketch(

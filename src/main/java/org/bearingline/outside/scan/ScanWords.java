@@ -4,6 +4,7 @@ import static org.bearingline.outside.scan.ScanReader.digits;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.bearingline.outline.Point;
 
 /** What is told of a scan: notes of what was done, and warnings. */
 final class ScanWords {
@@ -117,13 +118,10 @@ final class ScanWords {
   }
 
   void template(TracedLoop outside, int openings, double pixel) {
-    double[] box = outside.box();
     notes.add(
         "a template about "
-            + digits(0, (box[2] - box[0]) * pixel)
-            + " × "
-            + digits(0, (box[3] - box[1]) * pixel)
-            + " mm as it lies in the picture, "
+            + size(outside, pixel)
+            + " as it lies in the picture, "
             + (openings == 0
                 ? "without openings"
                 : openings == 1 ? "with one opening" : "with " + openings + " openings"));
@@ -132,6 +130,47 @@ final class ScanWords {
           "the template reaches the end of what the picture or the marks show, so a part of its"
               + " edge is not its own");
     }
+  }
+
+  private static String size(TracedLoop piece, double pixel) {
+    double[] box = piece.box();
+    return digits(0, (box[2] - box[0]) * pixel)
+        + " × "
+        + digits(0, (box[3] - box[1]) * pixel)
+        + " mm";
+  }
+
+  /** A piece's size and where it lies. */
+  static String size(TracedLoop piece, Mapping mapping) {
+    double[] box = piece.box();
+    return size(piece, mapping.pixelAt((box[0] + box[2]) / 2, (box[1] + box[3]) / 2));
+  }
+
+  void lid() {
+    warnings.add(
+        "the rim of the picture is dark on one side and light on another, as a scanner's lid makes"
+            + " it; what is whole was taken for the template");
+  }
+
+  void leftOut(TracedLoop piece, Mapping mapping) {
+    warnings.add(
+        "a second piece of " + size(piece, mapping) + " lies beside the template and was left out");
+  }
+
+  void stranger(GreyImage image, Point at) {
+    String height =
+        at.y() < image.height() / 3.0 ? "upper" : at.y() > image.height() / 1.5 ? "lower" : "";
+    String side =
+        at.x() < image.width() / 3.0 ? "left" : at.x() > image.width() / 1.5 ? "right" : "";
+    String where = (height + " " + side).strip();
+    warnings.add(
+        "something that is neither template nor ground lies on the edge in the "
+            + (where.isEmpty() ? "middle" : where + " part")
+            + " of the picture (pixel "
+            + digits(0, at.x())
+            + ", "
+            + digits(0, at.y())
+            + "), such as a thumb, tape or a shadow; the edge there is not the template's");
   }
 
   void quality(EdgeQuality quality, double pixel, double noise, ScanSettings settings) {

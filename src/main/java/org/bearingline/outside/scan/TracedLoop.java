@@ -45,6 +45,14 @@ record TracedLoop(double[] xs, double[] ys, boolean atRim, boolean atMark) {
     return inside;
   }
 
+  /** Whether it runs along two sides of the picture that meet, as a template hardly ever does. */
+  boolean reachesCorner(GreyImage image) {
+    double[] box = box();
+    boolean beside = box[0] < 1 || box[2] > image.width() - 2;
+    boolean above = box[1] < 1 || box[3] > image.height() - 2;
+    return atRim && beside && above;
+  }
+
   double[] box() {
     return new double[] {
       Arrays.stream(xs).min().orElseThrow(),
