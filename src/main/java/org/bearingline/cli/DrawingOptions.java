@@ -7,19 +7,19 @@ import java.util.OptionalDouble;
 import org.bearingline.job.DrawnWishes;
 import picocli.CommandLine.Option;
 
-/** How a drawing becomes a part. */
+/** How a drawing becomes a part, and with {@code keep} a picture. */
 final class DrawingOptions {
 
   @Option(
       names = "--width",
       paramLabel = "LENGTH",
-      description = "of a drawing: its whole width; alone it keeps the proportions")
+      description = "of a drawing or picture: its whole width; alone it keeps the proportions")
   String width;
 
   @Option(
       names = "--height",
       paramLabel = "LENGTH",
-      description = "of a drawing: its whole height; alone it keeps the proportions")
+      description = "of a drawing or picture: its whole height; alone it keeps the proportions")
   String height;
 
   @Option(
@@ -33,7 +33,8 @@ final class DrawingOptions {
       names = "--tolerance",
       paramLabel = "LENGTH",
       description =
-          "of a drawing: how far the clean line may lie from the drawn one (default: 0.02mm)")
+          "how far the clean line may lie from the drawn one (default: 0.02mm), or from the one"
+              + " traced in a picture (default: 0.1mm)")
   String tolerance;
 
   @Option(
@@ -45,7 +46,8 @@ final class DrawingOptions {
   @Option(
       names = "--drill-up-to",
       paramLabel = "DIAMETER",
-      description = "of a drawing: round openings up to this are drilled (default: 1/2in)")
+      description =
+          "of a drawing or picture: round openings up to this are drilled (default: 1/2in)")
   String drillUpTo;
 
   @Option(
@@ -57,14 +59,16 @@ final class DrawingOptions {
   @Option(
       names = "--symmetric",
       paramLabel = "HOW",
-      description = "of a drawing: make it its own mirror image, left-right or top-bottom")
+      description =
+          "of a drawing or picture: make it its own mirror image, left-right or top-bottom")
   String symmetric;
 
   @Option(
       names = "--sawn-edges",
       paramLabel = "SIDES",
       description =
-          "of a drawing: straight edges on these sides are sawn, not routed, as in bottom,left")
+          "of a drawing or picture: straight edges on these sides are sawn, not routed, as in"
+              + " bottom,left")
   List<String> sawnEdges = new ArrayList<>();
 
   DrawnWishes wishes() {

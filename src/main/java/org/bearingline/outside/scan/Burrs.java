@@ -13,7 +13,7 @@ import org.bearingline.outline.Point;
 final class Burrs {
 
   /** A way round this much longer than the foot is no waver of the edge. */
-  private static final double DETOUR = 1.5;
+  private static final double DETOUR = 1.3;
 
   /** Degrees by which the edge before and after may turn from the foot. */
   private static final double MOST_TURN = 20;
@@ -57,14 +57,13 @@ final class Burrs {
   private TracedLoop cut() {
     Neighbours near = new Neighbours(loop, widest);
     List<Point> kept = new ArrayList<>();
-    for (int i = 0; i < loop.size(); ) {
+    Foot next = firstFrom(near, 0);
+    for (int i = 0; i < loop.size(); i++) {
       kept.add(loop.point(i));
-      int after = endOfBurr(near, i);
-      if (after > i) {
+      if (next != null && i == next.from) {
         found++;
-        i = after;
-      } else {
-        i++;
+        i = next.to - 1;
+        next = firstFrom(near, next.to);
       }
     }
     return new TracedLoop(
@@ -94,33 +93,50 @@ final class Burrs {
     return new TracedLoop(xs, ys, loop.atRim(), loop.atMark());
   }
 
-  /** The point at which the edge goes on past a burr that begins at a point; that point if none. */
-  private int endOfBurr(Neighbours near, int from) {
-    int best = from;
+  /** Where a burr begins and ends, and degrees by which the edge turns there. */
+  private record Foot(int from, int to, double turn) {}
+
+  /** The first burr from a point on; of the ways to cut it off the one most in line; or none. */
+  private Foot firstFrom(Neighbours near, int start) {
+    for (int i = start; i < loop.size(); i++) {
+      Foot foot = best(near, i);
+      if (foot != null) {
+        for (int j = i + 1; j < Math.min(loop.size(), i + 2 * reach); j++) {
+          Foot other = best(near, j);
+          foot = other != null && other.turn < foot.turn ? other : foot;
+        }
+        return foot;
+      }
+    }
+    return null;
+  }
+
+  private Foot best(Neighbours near, int from) {
+    Foot best = null;
     for (int to : near.of(from)) {
-      if (to > best && isBurr(from, to)) {
-        best = to;
+      if (to > from) {
+        double turn = turnAtBurr(from, to);
+        if (turn < MOST_TURN && (best == null || turn < best.turn)) {
+          best = new Foot(from, to, turn);
+        }
       }
     }
     return best;
   }
 
-  private boolean isBurr(int from, int to) {
+  /** Degrees by which the edge turns at a burr between two points; 180 where there is none. */
+  private double turnAtBurr(int from, int to) {
     double foot = loop.point(from).distanceTo(loop.point(to));
     double way = lengths[to] - lengths[from];
-    if (foot > widest || way < DETOUR * foot + 2 || way > lengths[loop.size()] / 2) {
-      return false;
+    if (foot > widest || way < DETOUR * foot + 1 || way > lengths[loop.size()] / 2) {
+      return 180;
     }
-    return goesOn(from, to) && Math.abs(area(from, to)) <= widest * way / 2;
-  }
-
-  private boolean goesOn(int from, int to) {
-    Point foot = loop.point(to).minus(loop.point(from));
+    Point across = loop.point(to).minus(loop.point(from));
     Point before = loop.point(from).minus(loop.point(from - reach));
     Point after = loop.point(to + reach).minus(loop.point(to));
-    return turn(before, foot) < MOST_TURN
-        && turn(foot, after) < MOST_TURN
-        && turn(before, after) < MOST_TURN;
+    double turn =
+        Math.max(turn(before, after), Math.max(turn(before, across), turn(across, after)));
+    return turn < MOST_TURN && Math.abs(area(from, to)) <= widest * way / 2 ? turn : 180;
   }
 
   private static double turn(Point one, Point other) {

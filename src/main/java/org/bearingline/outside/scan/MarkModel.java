@@ -184,6 +184,16 @@ final class MarkModel implements FunctionNtoM {
     return new Point(middle.x() + x * bent, middle.y() + y * bent);
   }
 
+  /** Width of a loose mark's square as the solution has it, mm. */
+  double width(double[] unknowns) {
+    return unknowns[SIDES] * unit;
+  }
+
+  /** Height of a loose mark's square as the solution has it, mm. */
+  double height(double[] unknowns) {
+    return unknowns[SIDES + 1] * unit;
+  }
+
   double lens(double[] unknowns) {
     return unknowns[LENS];
   }

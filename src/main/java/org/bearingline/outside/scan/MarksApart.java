@@ -15,7 +15,7 @@ import org.bearingline.problem.Problem;
  */
 public record MarksApart(List<Distance> distances) {
 
-  private static final Place OPTION = Place.option("--marks-apart");
+  static final Place OPTION = Place.option("--marks-apart");
 
   /**
    * @param from one mark

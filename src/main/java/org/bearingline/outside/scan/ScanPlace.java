@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import org.bearingline.outline.Point;
 import org.bearingline.problem.Place;
 import org.bearingline.problem.Problem;
 
@@ -28,7 +29,8 @@ record ScanPlace(Mapping mapping, Field field, Optional<MarksTrust> trust) {
     List<SeenMark> seen = MarkFinder.find(decoded.grey());
     ImageFacts facts = decoded.facts();
     boolean byFile = facts.saysDpi() && !facts.camera() && !facts.saysUsualDpi();
-    if (seen.isEmpty() && !byFile && !MarkFinder.find(decoded.grey().mirrored()).isEmpty()) {
+    boolean wanted = settings.apart().isPresent() || !seen.isEmpty() || !byFile;
+    if (wanted && !isSet(seen) && isSet(MarkFinder.find(decoded.grey().mirrored()))) {
       throw new Problem(
           Place.file(file),
           "the picture is mirrored: its corner marks read backwards; mirror it back, or save it as"
@@ -36,6 +38,13 @@ record ScanPlace(Mapping mapping, Field field, Optional<MarksTrust> trust) {
     }
     if (!seen.isEmpty() || settings.apart().isPresent()) {
       return byMarks(file, decoded.grey(), settings, seen, words);
+    }
+    if (facts.contradiction().isPresent() && !facts.camera()) {
+      throw new Problem(
+          Place.file(file),
+          "the file says "
+              + facts.contradiction().get()
+              + ", so it is not known how large it is; give --dpi as it was scanned");
     }
     if (!byFile) {
       throw new Problem(
@@ -48,13 +57,6 @@ record ScanPlace(Mapping mapping, Field field, Optional<MarksTrust> trust) {
                   : "")
               + "; give --dpi for a flatbed scan, or lay the template on a marks sheet (bearingline"
               + " corner-marks)");
-    }
-    if (facts.contradiction().isPresent()) {
-      throw new Problem(
-          Place.file(file),
-          "the file says "
-              + facts.contradiction().get()
-              + ", so it is not known how large it is; give --dpi as it was scanned");
     }
     words.dpiOfFile(facts);
     return byDpi(decoded, facts.dpiX().getAsDouble(), facts.dpiY().getAsDouble());
@@ -92,6 +94,26 @@ record ScanPlace(Mapping mapping, Field field, Optional<MarksTrust> trust) {
     return new ScanPlace(found.mapping(), Field.between(image, marks), found.trust());
   }
 
+  /** Whether these are A to D of one set, each once. */
+  private static boolean isSet(List<SeenMark> seen) {
+    return seen.size() == MarkLetter.values().length
+        && seen.stream().map(SeenMark::letter).distinct().count() == seen.size()
+        && seen.stream().mapToInt(SeenMark::set).distinct().count() == 1;
+  }
+
+  /** Whether A to D go round as a clock's hand does; with y downwards that is to the left. */
+  private static boolean areClockwise(List<SeenMark> marks) {
+    for (int i = 0; i < marks.size(); i++) {
+      Point at = marks.get(i).centre();
+      Point next = marks.get((i + 1) % marks.size()).centre();
+      Point then = marks.get((i + 2) % marks.size()).centre();
+      if (next.minus(at).cross(then.minus(next)) <= 0) {
+        return false;
+      }
+    }
+    return true;
+  }
+
   /** The marks A to D of one set; fails where one is missing or seen twice. */
   private static List<SeenMark> sorted(String file, List<SeenMark> seen) {
     List<SeenMark> marks = new ArrayList<>();
@@ -119,6 +141,12 @@ record ScanPlace(Mapping mapping, Field field, Optional<MarksTrust> trust) {
     if (marks.stream().mapToInt(SeenMark::set).distinct().count() > 1) {
       throw new Problem(
           Place.file(file), "the corner marks are of different sheets; use the four of one sheet");
+    }
+    if (!areClockwise(marks)) {
+      throw new Problem(
+          Place.file(file),
+          "the corner marks do not lie A, B, C, D as a clock's hand goes; lay them so, with the"
+              + " template between them, and photograph again");
     }
     return marks;
   }

@@ -88,7 +88,8 @@ public final class ScanReader {
     double noise = pixel * Math.max(LEAST_NOISE, NOISE_DEVIATIONS * TraceNoise.of(loops));
     words.template(loops.get(0), loops.size() - 1, pixel);
     words.quality(quality, pixel, noise, settings);
-    if (!loops.get(0).atRim()) {
+    // Where a dark lid is in the picture, light is not of two kinds alone.
+    if (!loops.get(0).atRim() && !seen.exchanged()) {
       Strangers.longest(image, levels, loops.get(0), quality.blur(), STRANGE / pixel)
           .ifPresent(at -> words.stranger(image, at));
     }
@@ -108,19 +109,20 @@ public final class ScanReader {
   /**
    * A way to part ground and template, and what then stands out.
    *
+   * @param exchanged whether the ground is not what lies along the rim
    * @param traced every edge
    */
-  private record Seen(Levels levels, EdgeTracer.Traced traced, Pieces pieces) {}
+  private record Seen(Levels levels, boolean exchanged, EdgeTracer.Traced traced, Pieces pieces) {}
 
   private Seen seen(
       GreyImage image, Field field, Blocks blocks, Lighting lighting, double leastPixels) {
-    Seen seen = seen(image, field, Levels.of(blocks, lighting), leastPixels);
+    Seen seen = seen(image, field, Levels.of(blocks, lighting), false, leastPixels);
     Optional<TracedLoop> outside = seen.pieces().outside();
     if (outside.isEmpty() || !outside.get().reachesCorner(image)) {
       return seen;
     }
     // The ground is taken to lie along the rim; a scanner's dark lid along two sides belies that.
-    Seen other = seen(image, field, Levels.exchanged(blocks, lighting), leastPixels);
+    Seen other = seen(image, field, Levels.exchanged(blocks, lighting), true, leastPixels);
     Optional<TracedLoop> whole =
         other.pieces().outside().filter(p -> !p.atRim() && !p.reachesCorner(image));
     if (whole.isEmpty() || whole.get().area() < LEAST_WHOLE * image.width() * image.height()) {
@@ -130,10 +132,11 @@ public final class ScanReader {
     return other;
   }
 
-  private Seen seen(GreyImage image, Field field, Levels levels, double leastPixels) {
+  private Seen seen(
+      GreyImage image, Field field, Levels levels, boolean exchanged, double leastPixels) {
     EdgeTracer.Traced traced =
         EdgeTracer.trace(file, Silhouette.of(image, field, levels), leastPixels);
-    return new Seen(levels, traced, new Pieces(traced.loops()));
+    return new Seen(levels, exchanged, traced, new Pieces(traced.loops()));
   }
 
   private List<TracedLoop> template(Pieces pieces, Mapping mapping) {

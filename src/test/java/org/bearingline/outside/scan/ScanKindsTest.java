@@ -152,6 +152,7 @@ class ScanKindsTest {
   @CsvSource({
     "disagree.jpg, 72 dpi in one place and 300 dpi in another",
     "camera.jpg, a camera's dpi mean nothing",
+    "unknowing.jpg, 72 dpi is what programs write that know of none",
     "ratio.tif, nothing tells how large it is",
   })
   void theSizeIsAskedFor(String name, String words) throws IOException {

@@ -70,6 +70,7 @@ inches = dict(t282=300.0, t283=300.0, t296=2)
 rgb.save("agree.jpg", quality=95, dpi=(300, 300), exif=exif(**inches))
 rgb.save("disagree.jpg", quality=95, dpi=(72, 72), exif=exif(**inches))
 rgb.save("exif-turned.png", exif=exif(t274=6, **inches))
+rgb.save("unknowing.jpg", quality=95, dpi=(72, 72))
 shot = exif(**inches)
 shot[0x8769] = {33434: IFDRational(1, 60)}
 rgb.save("camera.jpg", quality=95, exif=shot.tobytes())
