@@ -2,9 +2,7 @@ package org.bearingline.cli;
 
 import java.io.PrintWriter;
 import java.util.Arrays;
-import java.util.LinkedHashMap;
-import java.util.Map;
-import java.util.function.Supplier;
+import java.util.List;
 import picocli.CommandLine;
 
 /**
@@ -13,20 +11,35 @@ import picocli.CommandLine;
  */
 final class CommandTree {
 
+  /** In the order in which help lists them. */
+  private static final List<String> NAMES =
+      List.of(
+          "layout",
+          "reach",
+          "sheets",
+          "corner-marks",
+          "shapes",
+          "kit",
+          "keep",
+          "page",
+          "completion");
+
   private CommandTree() {}
 
-  private static Map<String, Supplier<Object>> commands() {
-    Map<String, Supplier<Object>> all = new LinkedHashMap<>();
-    all.put("layout", LayoutCommand::new);
-    all.put("reach", ReachCommand::new);
-    all.put("sheets", SheetsCommand::new);
-    all.put("corner-marks", CornerMarksCommand::new);
-    all.put("shapes", ShapesCommand::new);
-    all.put("kit", KitCommand::new);
-    all.put("keep", KeepCommand::new);
-    all.put("page", PageCommand::new);
-    all.put("completion", CompletionCommand::new);
-    return all;
+  /** A command by its name; null where none has it. */
+  private static Object named(String name) {
+    return switch (name) {
+      case "layout" -> new LayoutCommand();
+      case "reach" -> new ReachCommand();
+      case "sheets" -> new SheetsCommand();
+      case "corner-marks" -> new CornerMarksCommand();
+      case "shapes" -> new ShapesCommand();
+      case "kit" -> new KitCommand();
+      case "keep" -> new KeepCommand();
+      case "page" -> new PageCommand();
+      case "completion" -> new CompletionCommand();
+      default -> null;
+    };
   }
 
   /**
@@ -34,11 +47,11 @@ final class CommandTree {
    * command, the root is not built either.
    */
   static int run(String[] args, PrintWriter out, PrintWriter err) {
-    Supplier<Object> named = args.length == 0 ? null : commands().get(args[0]);
-    if (named == null) {
+    Object command = args.length == 0 ? null : named(args[0]);
+    if (command == null) {
       return whole().setOut(out).setErr(err).execute(args);
     }
-    CommandLine line = configured(new CommandLine(named.get()));
+    CommandLine line = configured(new CommandLine(command));
     line.setCommandName("bearingline " + args[0]);
     return line.setOut(out).setErr(err).execute(Arrays.copyOfRange(args, 1, args.length));
   }
@@ -46,12 +59,8 @@ final class CommandTree {
   /** Every command, as completion and overall help need it. */
   static CommandLine whole() {
     CommandLine line = new CommandLine(new RootCommand());
-    addAll(line, commands());
+    NAMES.forEach(name -> line.addSubcommand(name, named(name)));
     return configured(line);
-  }
-
-  private static void addAll(CommandLine line, Map<String, Supplier<Object>> commands) {
-    commands.forEach((name, maker) -> line.addSubcommand(name, maker.get()));
   }
 
   private static CommandLine configured(CommandLine line) {

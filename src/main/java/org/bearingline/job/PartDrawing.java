@@ -76,20 +76,12 @@ final class PartDrawing {
   }
 
   /**
-   * Every layer but the words.
+   * Every layer but the words and where clamps may stand.
    *
    * @param withPlate whether the plate's own edge is drawn, where there is one
    */
   static List<Layer> layers(Plate plate, double enlargement, boolean withPlate) {
     PartDrawing drawing = new PartDrawing(plate);
-    plate
-        .zones()
-        .get()
-        .ifPresent(
-            zones ->
-                new ZoneHatch(enlargement)
-                    .items(zones)
-                    .forEach(item -> drawing.add(LayerName.HOLDING, item)));
     drawing.part();
     drawing.beside.grooves().forEach(item -> drawing.add(LayerName.GROOVE, item));
     plate.template().ifPresent(template -> drawing.along(template, enlargement, withPlate));

@@ -171,7 +171,7 @@ record Plate(
   }
 
   Drawing fullSize(Units units) {
-    List<Layer> layers = PartDrawing.layers(this, 1, isMadeHere());
+    List<Layer> layers = withZones(PartDrawing.layers(this, 1, isMadeHere()), 1);
     return new Drawing(title(), PartLabels.with(this, units, layers, 1));
   }
 
@@ -181,7 +181,8 @@ record Plate(
     boolean asDrawn = kerf == 0 || template.isEmpty() || !isMadeHere();
     List<Layer> layers = new ArrayList<>();
     // A machine has no use for the hatch of the zones, and might follow it.
-    for (Layer layer : PartLabels.with(this, units, layersWithoutZones(), 1)) {
+    List<Layer> drawn = PartDrawing.layers(this, 1, isMadeHere());
+    for (Layer layer : PartLabels.with(this, units, drawn, 1)) {
       layers.add(layer.name() == LayerName.TEMPLATE && !asDrawn ? widened(kerf / 2) : layer);
     }
     return new Drawing(title(), layers);
@@ -216,7 +217,7 @@ record Plate(
         PartLabels.with(
             this,
             units,
-            layers(1).stream().filter(layer -> ON_PAPER.contains(layer.name())).toList(),
+            lines(1).stream().filter(layer -> ON_PAPER.contains(layer.name())).toList(),
             1);
     Drawing drawing = new Drawing(title(), layers);
     return mirror.map(seen -> MirroredDrawing.of(drawing, seen)).orElse(drawing);
@@ -230,7 +231,7 @@ record Plate(
   /** The whole for a screen. */
   Drawing screen(Units units, double enlargement) {
     return new Drawing(
-        title(), PartLabels.with(this, units, layers(enlargement), enlargement), enlargement);
+        title(), PartLabels.with(this, units, seen(enlargement), enlargement), enlargement);
   }
 
   /** The whole at a glance, with lettering that is legible in a small picture. */
@@ -250,7 +251,7 @@ record Plate(
   }
 
   private Bounds box() {
-    return new Drawing(title(), layers(1)).bounds();
+    return new Drawing(title(), seen(1)).bounds();
   }
 
   private Drawing picture(Units units, double enlargement) {
@@ -263,14 +264,23 @@ record Plate(
             hasZone(false)));
   }
 
-  private List<Layer> layersWithoutZones() {
-    return PartDrawing.layers(this, 1, isMadeHere()).stream()
-        .filter(layer -> layer.name() != LayerName.HOLDING)
-        .toList();
+  private List<Layer> seen(double enlargement) {
+    return withZones(lines(enlargement), enlargement);
   }
 
   /** A shared plate is so much longer than some parts that they would not be seen beside it. */
-  private List<Layer> layers(double enlargement) {
+  private List<Layer> lines(double enlargement) {
     return PartDrawing.layers(this, enlargement, !isShared());
+  }
+
+  private List<Layer> withZones(List<Layer> lines, double enlargement) {
+    List<Item> hatch = zones.get().map(new ZoneHatch(enlargement)::items).orElse(List.of());
+    if (hatch.isEmpty()) {
+      return lines;
+    }
+    List<Layer> layers = new ArrayList<>();
+    layers.add(PartDrawing.layer(LayerName.HOLDING, hatch));
+    layers.addAll(lines);
+    return layers;
   }
 }

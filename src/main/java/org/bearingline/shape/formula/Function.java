@@ -4,41 +4,27 @@ import java.util.Arrays;
 import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.Map;
-import java.util.function.ToDoubleFunction;
-import java.util.function.UnaryOperator;
 import org.bearingline.outline.Degrees;
 
 /** The functions of shape files. Angles are in degrees. */
 enum Function {
-  MIN("min", 1, 20, Takes.SAME, same -> same, v -> Arrays.stream(v).min().orElseThrow()),
-  MAX("max", 1, 20, Takes.SAME, same -> same, v -> Arrays.stream(v).max().orElseThrow()),
-  HYPOT("hypot", 2, 2, Takes.SAME, same -> same, v -> Math.hypot(v[0], v[1])),
-  ABS("abs", 1, 1, Takes.SAME, same -> same, v -> Math.abs(v[0])),
-  SQRT("sqrt", 1, 1, Takes.SQUARE, Dimension::root, v -> v[0] < 0 ? Double.NaN : Math.sqrt(v[0])),
-  SIN("sin", 1, 1, Takes.ANGLES, in -> Dimension.NUMBER, v -> Degrees.sin(v[0])),
-  COS("cos", 1, 1, Takes.ANGLES, in -> Dimension.NUMBER, v -> Degrees.cos(v[0])),
-  TAN(
-      "tan",
-      1,
-      1,
-      Takes.ANGLES,
-      in -> Dimension.NUMBER,
-      v -> Degrees.sin(v[0]) / Degrees.cos(v[0])),
-  ASIN("asin", 1, 1, Takes.NUMBERS, in -> Dimension.ANGLE, v -> Math.toDegrees(Math.asin(v[0]))),
-  ACOS("acos", 1, 1, Takes.NUMBERS, in -> Dimension.ANGLE, v -> Math.toDegrees(Math.acos(v[0]))),
-  ATAN("atan", 1, 1, Takes.NUMBERS, in -> Dimension.ANGLE, v -> Math.toDegrees(Math.atan(v[0]))),
-  ATAN2(
-      "atan2",
-      2,
-      2,
-      Takes.SAME,
-      in -> Dimension.ANGLE,
-      v -> Math.toDegrees(Math.atan2(v[0], v[1]))),
-  RADIANS("radians", 1, 1, Takes.ANGLES, in -> Dimension.NUMBER, v -> Math.toRadians(v[0])),
-  ROUND("round", 1, 1, Takes.NUMBERS, in -> Dimension.NUMBER, v -> Math.rint(v[0])),
-  FLOOR("floor", 1, 1, Takes.NUMBERS, in -> Dimension.NUMBER, v -> Math.floor(v[0])),
-  CEILING("ceiling", 1, 1, Takes.NUMBERS, in -> Dimension.NUMBER, v -> Math.ceil(v[0])),
-  IF("if", 3, 3, Takes.BRANCHES, same -> same, v -> v[0] != 0 ? v[1] : v[2]);
+  MIN("min", 1, 20, Takes.SAME, Gives.SAME),
+  MAX("max", 1, 20, Takes.SAME, Gives.SAME),
+  HYPOT("hypot", 2, 2, Takes.SAME, Gives.SAME),
+  ABS("abs", 1, 1, Takes.SAME, Gives.SAME),
+  SQRT("sqrt", 1, 1, Takes.SQUARE, Gives.ROOT),
+  SIN("sin", 1, 1, Takes.ANGLES, Gives.NUMBER),
+  COS("cos", 1, 1, Takes.ANGLES, Gives.NUMBER),
+  TAN("tan", 1, 1, Takes.ANGLES, Gives.NUMBER),
+  ASIN("asin", 1, 1, Takes.NUMBERS, Gives.ANGLE),
+  ACOS("acos", 1, 1, Takes.NUMBERS, Gives.ANGLE),
+  ATAN("atan", 1, 1, Takes.NUMBERS, Gives.ANGLE),
+  ATAN2("atan2", 2, 2, Takes.SAME, Gives.ANGLE),
+  RADIANS("radians", 1, 1, Takes.ANGLES, Gives.NUMBER),
+  ROUND("round", 1, 1, Takes.NUMBERS, Gives.NUMBER),
+  FLOOR("floor", 1, 1, Takes.NUMBERS, Gives.NUMBER),
+  CEILING("ceiling", 1, 1, Takes.NUMBERS, Gives.NUMBER),
+  IF("if", 3, 3, Takes.BRANCHES, Gives.SAME);
 
   /** What a function's operands must be. */
   enum Takes {
@@ -52,28 +38,30 @@ enum Function {
     BRANCHES
   }
 
+  /** The dimension of what a function gives. */
+  private enum Gives {
+    /** That of its first operand. */
+    SAME,
+    /** The root of that. */
+    ROOT,
+    NUMBER,
+    ANGLE
+  }
+
   private static final Map<String, Function> BY_NAME = index();
 
   private final String word;
   private final int fewest;
   private final int most;
   private final Takes takes;
-  private final UnaryOperator<Dimension> result;
-  private final ToDoubleFunction<double[]> rule;
+  private final Gives gives;
 
-  Function(
-      String word,
-      int fewest,
-      int most,
-      Takes takes,
-      UnaryOperator<Dimension> result,
-      ToDoubleFunction<double[]> rule) {
+  Function(String word, int fewest, int most, Takes takes, Gives gives) {
     this.word = word;
     this.fewest = fewest;
     this.most = most;
     this.takes = takes;
-    this.result = result;
-    this.rule = rule;
+    this.gives = gives;
   }
 
   private static Map<String, Function> index() {
@@ -105,10 +93,34 @@ enum Function {
   }
 
   Dimension result(Dimension operand) {
-    return result.apply(operand);
+    return switch (gives) {
+      case SAME -> operand;
+      case ROOT -> operand.root();
+      case NUMBER -> Dimension.NUMBER;
+      case ANGLE -> Dimension.ANGLE;
+    };
   }
 
-  ToDoubleFunction<double[]> rule() {
-    return rule;
+  /** The value for as many operands as it takes; not a number where it has none. */
+  double of(double... v) {
+    return switch (this) {
+      case MIN -> Arrays.stream(v).min().orElseThrow();
+      case MAX -> Arrays.stream(v).max().orElseThrow();
+      case HYPOT -> Math.hypot(v[0], v[1]);
+      case ABS -> Math.abs(v[0]);
+      case SQRT -> v[0] < 0 ? Double.NaN : Math.sqrt(v[0]);
+      case SIN -> Degrees.sin(v[0]);
+      case COS -> Degrees.cos(v[0]);
+      case TAN -> Degrees.sin(v[0]) / Degrees.cos(v[0]);
+      case ASIN -> Math.toDegrees(Math.asin(v[0]));
+      case ACOS -> Math.toDegrees(Math.acos(v[0]));
+      case ATAN -> Math.toDegrees(Math.atan(v[0]));
+      case ATAN2 -> Math.toDegrees(Math.atan2(v[0], v[1]));
+      case RADIANS -> Math.toRadians(v[0]);
+      case ROUND -> Math.rint(v[0]);
+      case FLOOR -> Math.floor(v[0]);
+      case CEILING -> Math.ceil(v[0]);
+      case IF -> v[0] != 0 ? v[1] : v[2];
+    };
   }
 }

@@ -123,7 +123,7 @@ final class TermBuilder {
         text.place(token.getStartPosition()),
         function.result(terms.get(0).dimension()),
         terms,
-        function.rule());
+        function::of);
   }
 
   private List<Term> alike(Token token, Function function, List<Term> terms) {
