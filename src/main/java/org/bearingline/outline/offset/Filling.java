@@ -1,7 +1,6 @@
 package org.bearingline.outline.offset;
 
 import java.util.List;
-import java.util.Locale;
 import org.bearingline.outline.Bounds;
 import org.bearingline.outline.Loop;
 import org.bearingline.outline.Primitive;
@@ -9,8 +8,6 @@ import org.bearingline.outline.Region;
 import org.bearingline.outline.topology.Crossings;
 import org.bearingline.outline.topology.PieceIndex;
 import org.bearingline.outline.topology.Pieces;
-import org.bearingline.problem.Place;
-import org.bearingline.problem.Problem;
 
 /**
  * What loops that may cross, overlap or run on each other enclose. All edges are cut where they
@@ -55,25 +52,11 @@ public final class Filling {
       return Region.EMPTY;
     }
     Bounds box = loops.stream().map(Loop::bounds).reduce(Bounds::union).orElseThrow();
-    Frame frame = Frame.forOverlay(box);
-    Unproven last = null;
-    for (int i = 0; i < TRIES; i++) {
-      try {
-        return new Filling(loops, nonZero, frame).run();
-      } catch (Unproven failure) {
-        last = failure;
-        frame = frame.coarser();
-      }
-    }
-    throw new Problem(
-        Place.nowhere(),
-        String.format(
-            Locale.ROOT,
-            "what the loops enclose cannot be told near x %.3f, y %.3f mm (%s); look there for"
-                + " edges that run on each other",
-            last.x(),
-            last.y(),
-            last.getMessage()));
+    return new CoarserTries(box, TRIES)
+        .first(
+            frame -> new Filling(loops, nonZero, frame).run(),
+            "what the loops enclose cannot be told",
+            "edges that run on each other");
   }
 
   private Region run() throws Unproven {

@@ -2,11 +2,8 @@ package org.bearingline.outline.offset;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import org.bearingline.outline.Outline;
 import org.bearingline.outline.Region;
-import org.bearingline.problem.Place;
-import org.bearingline.problem.Problem;
 
 /**
  * Union, intersection and difference of regions of lines and arcs. Edges that lie on each other
@@ -14,7 +11,6 @@ import org.bearingline.problem.Problem;
  */
 public final class Overlay {
 
-  /** Each try tells points apart ten times more coarsely than the one before. */
   private static final int TRIES = 5;
 
   enum Operation {
@@ -55,24 +51,10 @@ public final class Overlay {
   }
 
   private static Region run(Operation operation, Region a, Region b) {
-    Frame frame = Frame.forOverlay(a.bounds().union(b.bounds()));
-    Unproven last = null;
-    for (int attempt = 0; attempt < TRIES; attempt++) {
-      try {
-        return new OverlayStep(operation, a, b, frame).run();
-      } catch (Unproven failure) {
-        last = failure;
-        frame = frame.coarser();
-      }
-    }
-    throw new Problem(
-        Place.nowhere(),
-        String.format(
-            Locale.ROOT,
-            "the outlines cannot be laid over each other near x %.3f, y %.3f mm (%s);"
-                + " look there for edges that cross themselves or run on each other",
-            last.x(),
-            last.y(),
-            last.getMessage()));
+    return new CoarserTries(a.bounds().union(b.bounds()), TRIES)
+        .first(
+            frame -> new OverlayStep(operation, a, b, frame).run(),
+            "the outlines cannot be laid over each other",
+            "edges that cross themselves or run on each other");
   }
 }
