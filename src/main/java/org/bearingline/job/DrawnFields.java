@@ -55,12 +55,12 @@ final class DrawnFields {
 
   static DrawnWishes of(YamlNode part, Optional<Units> units) {
     return new DrawnWishes(
-        JobFile.length(part, "width", units),
-        JobFile.length(part, "height", units),
+        WishFields.length(part, "width", units),
+        WishFields.length(part, "height", units),
         unit(part.optional("drawn-in")),
-        JobFile.length(part, "tolerance", units),
-        JobFile.length(part, "gap", units),
-        JobFile.length(part, "drill-up-to", units),
+        WishFields.length(part, "tolerance", units),
+        WishFields.length(part, "gap", units),
+        WishFields.length(part, "drill-up-to", units),
         part.optional("layer").map(YamlNode::text),
         part.optional("symmetric").map(YamlNode::text),
         sides(part.optional("sawn-edges")));

@@ -9,9 +9,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.regex.Pattern;
-import org.bearingline.length.Length;
 import org.bearingline.length.Units;
-import org.bearingline.problem.Problem;
 import org.bearingline.yaml.YamlNode;
 
 /**
@@ -140,10 +138,10 @@ record JobFile(
         new StockWishes(Grain.ALONG, templateThickness(top, units), Optional.empty());
     if (stock.isPresent()) {
       stock.get().allowOnly(Set.of("thickness", "species", "grain"));
-      thickness = length(stock.get(), "thickness", units);
+      thickness = WishFields.length(stock.get(), "thickness", units);
       usual = stock(stock.get(), usual, units);
     }
-    Wishes general = wishes(top, Map.of(), kit, thickness, units);
+    Wishes general = WishFields.of(top, Map.of(), kit, thickness, units, DrawnWishes.NONE);
     List<Entry> parts = new ArrayList<>();
     Set<String> names = new HashSet<>();
     for (YamlNode item : top.field("parts").items()) {
@@ -216,7 +214,7 @@ record JobFile(
   }
 
   private static OptionalDouble templateThickness(YamlNode node, Optional<Units> units) {
-    OptionalDouble template = length(node, "template-thickness", units);
+    OptionalDouble template = WishFields.length(node, "template-thickness", units);
     if (template.isPresent()
         && !(template.getAsDouble() > 0 && template.getAsDouble() <= THICKEST_TEMPLATE)) {
       throw node.field("template-thickness")
@@ -242,8 +240,13 @@ record JobFile(
       given.get().fields().forEach((key, value) -> measures.put(key, value.text()));
     }
     Wishes wishes =
-        wishes(node, measures, Optional.empty(), length(node, "thickness", units), units)
-            .with(DrawnFields.of(node, units));
+        WishFields.of(
+            node,
+            measures,
+            Optional.empty(),
+            WishFields.length(node, "thickness", units),
+            units,
+            DrawnFields.of(node, units));
     OperationFile operations = OperationFile.in(node, units);
     return new Entry(
         name.text(),
@@ -282,56 +285,11 @@ record JobFile(
     throw written.problem("“" + written.text() + "” is no count from 1 to 1000");
   }
 
-  static Wishes wishes(
-      YamlNode node,
-      Map<String, String> measures,
-      Optional<WrittenFile> kit,
-      OptionalDouble thickness,
-      Optional<Units> units) {
-    if (node.optional("bearing").isPresent() && node.optional("collar").isPresent()) {
-      throw node.field("collar")
-          .problem("a bit follows a bearing or a collar; give one of the two");
-    }
-    OptionalDouble bit = length(node, "bit", units);
-    return new Wishes(
-        measures,
-        bit.isPresent() ? List.of(bit.getAsDouble()) : List.of(),
-        length(node, "bearing", units),
-        length(node, "collar", units),
-        kit,
-        thickness,
-        length(node, "allowance", units),
-        length(node, "saw-blade", units),
-        length(node, "run-out", units),
-        length(node, "deepest-pass", units),
-        node.optional("router").map(YamlNode::text),
-        length(node, "router-base", units),
-        length(node, "kerf", units),
-        node.optional("paper").map(YamlNode::text),
-        length(node, "margin", units),
-        node.optional("printed").map(YamlNode::text),
-        units);
-  }
-
   private static Units units(YamlNode node) {
     return switch (node.text()) {
       case "in" -> Units.INCH;
       case "mm" -> Units.MM;
       default -> throw node.problem("“" + node.text() + "” is no unit here; write in or mm");
     };
-  }
-
-  static OptionalDouble length(YamlNode node, String field, Optional<Units> units) {
-    Optional<YamlNode> written = node.optional(field);
-    if (written.isEmpty()) {
-      return OptionalDouble.empty();
-    }
-    String text = written.get().text();
-    try {
-      return OptionalDouble.of(
-          units.isPresent() ? Length.parse(text, units.get()) : Length.parse(text));
-    } catch (Problem problem) {
-      throw new Problem(written.get().place(), problem.getMessage(), problem);
-    }
   }
 }

@@ -1,19 +1,15 @@
 package org.bearingline.job;
 
 import java.util.HashMap;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.Set;
 import java.util.function.Supplier;
 import org.bearingline.drawing.Drawing;
 import org.bearingline.drawing.sheet.SheetPlan;
 import org.bearingline.export.HeldFiles;
 import org.bearingline.outline.Similarity;
-import org.bearingline.problem.NearestName;
-import org.bearingline.problem.Place;
 import org.bearingline.problem.Problem;
 import org.bearingline.yaml.YamlFile;
 import org.bearingline.yaml.YamlNode;
@@ -32,6 +28,7 @@ public final class JobInHand {
 
   private final WrittenFile file;
   private final JobFile job;
+  private final JobParts parts;
   private final JobFields fields;
   private final Map<String, Worked> worked = new HashMap<>();
   private Source.Asked whole;
@@ -41,6 +38,7 @@ public final class JobInHand {
   private JobInHand(WrittenFile file, JobFile job, JobFields fields) {
     this.file = file;
     this.job = job;
+    this.parts = new JobParts(job);
     this.fields = fields;
   }
 
@@ -88,7 +86,12 @@ public final class JobInHand {
                     Settings.paper(found.part.order().wishes());
                     Settings.kerf(found.part.order().wishes());
                     return new PartViewMaker(found.part)
-                        .view(shapeOf(part), setIn(part), plate, enlargement, found.warnings);
+                        .view(
+                            parts.shape(part),
+                            parts.measuresSet(part),
+                            plate,
+                            enlargement,
+                            found.warnings);
                   });
         });
   }
@@ -147,7 +150,7 @@ public final class JobInHand {
   /** One file of a layout; empty where a layout writes none of that name. */
   public synchronized Optional<byte[]> file(String name) {
     Refused refused = null;
-    for (String part : names().keySet()) {
+    for (String part : parts.all().keySet()) {
       if (name.startsWith(part)) {
         try {
           Optional<byte[]> found = file(part, name);
@@ -185,33 +188,9 @@ public final class JobInHand {
     return layout.contents();
   }
 
-  /** The job's parts in order, and whether each is a panel. */
-  Map<String, Boolean> names() {
-    Map<String, Boolean> names = new LinkedHashMap<>();
-    job.parts().forEach(entry -> names.put(entry.name(), false));
-    job.top()
-        .optional("panels")
-        .filter(YamlNode::isList)
-        .ifPresent(
-            panels ->
-                panels.items().stream()
-                    .filter(YamlNode::isMapping)
-                    .flatMap(panel -> panel.optional("name").stream())
-                    .filter(YamlNode::isScalar)
-                    .forEach(name -> names.putIfAbsent(name.text(), true)));
-    return names;
-  }
-
-  private Optional<JobFile.Entry> entry(String part) {
-    return job.parts().stream().filter(entry -> entry.name().equals(part)).findFirst();
-  }
-
-  String shapeOf(String part) {
-    return entry(part).map(JobFile.Entry::source).orElse("panel");
-  }
-
-  private Set<String> setIn(String part) {
-    return entry(part).map(entry -> entry.wishes().measures().keySet()).orElse(Set.of());
+  /** Its parts by name. */
+  JobParts parts() {
+    return parts;
   }
 
   /** One part by itself, as worked out. */
@@ -248,7 +227,8 @@ public final class JobInHand {
   /** Empty where a part cannot be worked out, or none can share. */
   private Optional<WorkedJob> workedTogether() {
     try {
-      List<WorkedPart> alone = names().keySet().stream().map(name -> worked(name).part).toList();
+      List<WorkedPart> alone =
+          parts.all().keySet().stream().map(name -> worked(name).part).toList();
       return Optional.of(WorkedJob.of(alone, Optional.of(job), NOTHING));
     } catch (Problem told) {
       // Told with the part that has it, or with the whole.
@@ -257,16 +237,16 @@ public final class JobInHand {
   }
 
   private Ordered ordered(String part) {
-    Optional<JobFile.Entry> entry = entry(part);
+    Optional<JobFile.Entry> entry = parts.entry(part);
     if (job.top().optional("panels").isEmpty()) {
-      return new Ordered(alone(entry.orElseThrow(() -> unknown(part))), List.of());
+      return new Ordered(alone(entry.orElseThrow(() -> parts.unknown(part))), List.of());
     }
     try {
       return new Ordered(
           asked().orders().stream()
               .filter(order -> order.name().equals(part))
               .findFirst()
-              .orElseThrow(() -> unknown(part)),
+              .orElseThrow(() -> parts.unknown(part)),
           List.of());
     } catch (Problem elsewhere) {
       if (entry.isEmpty()) {
@@ -286,12 +266,6 @@ public final class JobInHand {
       whole = Source.asked(file, NOTHING);
     }
     return whole;
-  }
-
-  private Problem unknown(String part) {
-    return new Problem(
-        Place.nowhere(),
-        "no part of the job is called “" + part + "”" + NearestName.hint(names().keySet(), part));
   }
 
   /** Does some work; what is wrong is told with the field that caused it. */

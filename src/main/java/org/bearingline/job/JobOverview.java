@@ -22,7 +22,7 @@ final class JobOverview {
   }
 
   JobView view() {
-    hand.names().forEach(this::part);
+    hand.parts().all().forEach(this::part);
     if (problem == null) {
       try {
         whole();
@@ -34,7 +34,7 @@ final class JobOverview {
   }
 
   private void part(String name, boolean panel) {
-    String shape = hand.shapeOf(name);
+    String shape = hand.parts().shape(name);
     try {
       made.add(hand.told(name, () -> hand.byItself(name)));
       WorkedPart found = hand.told(name, () -> hand.together(name));

@@ -59,7 +59,7 @@ record OffcutFile(List<Board> boards, SawRules rules) {
   }
 
   private static double above0(YamlNode node, YamlNode written, String field, JobFile job) {
-    double mm = JobFile.length(node, field, job.units()).orElseThrow();
+    double mm = WishFields.length(node, field, job.units()).orElseThrow();
     if (!(mm > 0)) {
       throw written.problem("give a length above 0");
     }
@@ -76,9 +76,9 @@ record OffcutFile(List<Board> boards, SawRules rules) {
     node.allowOnly(Set.of("kerf", "trim", "planing"));
     try {
       return new SawRules(
-          JobFile.length(node, "kerf", job.units()).orElse(usual.kerf()),
-          JobFile.length(node, "trim", job.units()).orElse(usual.trim()),
-          JobFile.length(node, "planing", job.units()).orElse(usual.planing()));
+          WishFields.length(node, "kerf", job.units()).orElse(usual.kerf()),
+          WishFields.length(node, "trim", job.units()).orElse(usual.trim()),
+          WishFields.length(node, "planing", job.units()).orElse(usual.planing()));
     } catch (Problem refused) {
       throw refused.place() instanceof Place.Field field
           ? refused.at(node.field(field.name()).place())

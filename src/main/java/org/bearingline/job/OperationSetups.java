@@ -35,9 +35,6 @@ import org.bearingline.routing.setup.SetupTool;
  */
 record OperationSetups(Kit kit, double stock, OptionalDouble template, Units units) {
 
-  /** Diameters nearer than this, in mm, are the same tool. */
-  private static final double SAME_TOOL = 0.02;
-
   /** The operation with its setup; refused at its own place. */
   WorkedOperation of(int number, PlannedOperation planned) {
     Operation operation = planned.operation();
@@ -133,7 +130,7 @@ record OperationSetups(Kit kit, double stock, OptionalDouble template, Units uni
     Handling handling = operation.head().handling();
     List<Bit> fitting =
         kit.bits().stream()
-            .filter(bit -> Math.abs(bit.diameter() - tooling.cutter().diameter()) < SAME_TOOL)
+            .filter(bit -> Math.abs(bit.diameter() - tooling.cutter().diameter()) < Tools.SAME_TOOL)
             .filter(bit -> collar || bit.bearing() != Bit.BearingSeat.NONE)
             .filter(bit -> collar || through || bit.bearing() != Bit.BearingSeat.TIP)
             .filter(bit -> handling.bearingAt().map(at -> at == bit.bearing()).orElse(true))

@@ -42,7 +42,7 @@ record PanelFields(YamlNode node, JobFile job, Units units) {
 
   private double length(YamlNode block, String field) {
     YamlNode written = block.field(field);
-    double mm = JobFile.length(block, field, job.units()).orElseThrow();
+    double mm = WishFields.length(block, field, job.units()).orElseThrow();
     if (!(mm > 0)) {
       throw written.problem("give a length above 0");
     }
@@ -50,7 +50,7 @@ record PanelFields(YamlNode node, JobFile job, Units units) {
   }
 
   private OptionalDouble from0(String field) {
-    OptionalDouble mm = JobFile.length(node, field, job.units());
+    OptionalDouble mm = WishFields.length(node, field, job.units());
     if (mm.isPresent() && !(mm.getAsDouble() >= 0)) {
       throw node.field(field).problem("give a length of 0 or more");
     }
@@ -125,7 +125,7 @@ record PanelFields(YamlNode node, JobFile job, Units units) {
               + Length.print(railThickness, units)
               + " thick; take a thinner slot cutter");
     }
-    OptionalDouble written = JobFile.length(block, "from-face", job.units());
+    OptionalDouble written = WishFields.length(block, "from-face", job.units());
     double mm = written.orElse((railThickness - slot.thickness()) / 2);
     if (!(mm >= 0) || mm + slot.thickness() >= railThickness) {
       throw block

@@ -83,12 +83,13 @@ final class PanelFile {
     node.allowOnly(FIELDS);
     String name = name(node.field("name"));
     Wishes own =
-        JobFile.wishes(
+        WishFields.of(
             node,
             Map.of(),
             Optional.empty(),
-            JobFile.length(node, "thickness", job.units()),
-            Optional.empty());
+            WishFields.length(node, "thickness", job.units()),
+            Optional.empty(),
+            DrawnWishes.NONE);
     Wishes wishes = command.over(own.over(job.general()));
     Units units = Settings.units(wishes);
     int quantity = node.optional("quantity").map(JobFile::count).orElse(1);
@@ -119,7 +120,7 @@ final class PanelFile {
   private StockWishes stock(Panel panel) {
     return new StockWishes(
         panel.settings().species().solid() ? Grain.ALONG : Grain.NONE,
-        JobFile.length(job.top(), "template-thickness", job.units()),
+        WishFields.length(job.top(), "template-thickness", job.units()),
         Optional.of(panel.settings().species().name()));
   }
 

@@ -24,9 +24,6 @@ import org.bearingline.routing.Reach;
 /** Tries every bit of a kit on one part, as {@code reach} does. */
 final class RackViewMaker {
 
-  /** Diameters nearer than this, in mm, are the same tool. */
-  private static final double SAME_TOOL = 0.02;
-
   private final PartOrder order;
   private final Kit kit;
   private final Units units;
@@ -62,7 +59,7 @@ final class RackViewMaker {
   }
 
   private static boolean isSame(OptionalDouble one, double other) {
-    return one.isPresent() && Math.abs(one.getAsDouble() - other) < SAME_TOOL;
+    return one.isPresent() && Math.abs(one.getAsDouble() - other) < Tools.SAME_TOOL;
   }
 
   private record Verdict(String key, String word, int count, double depth, List<String> details) {}

@@ -31,7 +31,7 @@ final class Tools {
   private static final double ROOM = 0.9;
 
   /** Diameters nearer than this, in mm, are the same tool in a kit. */
-  private static final double SAME_TOOL = 0.02;
+  static final double SAME_TOOL = 0.02;
 
   private Tools() {}
 

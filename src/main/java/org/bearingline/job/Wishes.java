@@ -70,70 +70,8 @@ public record Wishes(
           Optional.empty(),
           OptionalDouble.empty(),
           Optional.empty(),
-          Optional.empty());
-
-  /** Nothing said of a drawn outline. */
-  public Wishes(
-      Map<String, String> measures,
-      List<Double> bits,
-      OptionalDouble bearing,
-      OptionalDouble collar,
-      Optional<WrittenFile> kit,
-      OptionalDouble thickness,
-      OptionalDouble allowance,
-      OptionalDouble sawBlade,
-      OptionalDouble runOut,
-      OptionalDouble deepestPass,
-      Optional<String> router,
-      OptionalDouble routerBase,
-      OptionalDouble kerf,
-      Optional<String> paper,
-      OptionalDouble margin,
-      Optional<String> printed,
-      Optional<Units> units) {
-    this(
-        measures,
-        bits,
-        bearing,
-        collar,
-        kit,
-        thickness,
-        allowance,
-        sawBlade,
-        runOut,
-        deepestPass,
-        router,
-        routerBase,
-        kerf,
-        paper,
-        margin,
-        printed,
-        units,
-        DrawnWishes.NONE);
-  }
-
-  /** The same with what is said of a drawn outline. */
-  public Wishes with(DrawnWishes newDrawn) {
-    return new Wishes(
-        measures,
-        bits,
-        bearing,
-        collar,
-        kit,
-        thickness,
-        allowance,
-        sawBlade,
-        runOut,
-        deepestPass,
-        router,
-        routerBase,
-        kerf,
-        paper,
-        margin,
-        printed,
-        units,
-        newDrawn);
-  }
+          Optional.empty(),
+          DrawnWishes.NONE);
 
   public Wishes {
     measures = Collections.unmodifiableMap(new LinkedHashMap<>(measures));

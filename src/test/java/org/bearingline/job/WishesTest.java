@@ -30,7 +30,8 @@ class WishesTest {
         Optional.ofNullable(paper),
         OptionalDouble.empty(),
         Optional.empty(),
-        Optional.of(Units.MM));
+        Optional.of(Units.MM),
+        DrawnWishes.NONE);
   }
 
   @Test
