@@ -22,15 +22,6 @@ final class MarksFit {
   /** mm by which whole-sheet marks may miss before the sheet is not whole, or not flat. */
   private static final double NOT_WHOLE = 1.0;
 
-  /** A page fitted to the paper is this much smaller or larger at most, common practice. */
-  private static final double PRINTED = 0.12;
-
-  /** What it is made narrower or higher by at most. */
-  private static final double SQUARE = 0.04;
-
-  /** mm by which measured distances may miss before one is wrong, and not merely read badly. */
-  private static final double CONTRADICTION = 3;
-
   private final String file;
   private final List<SeenMark> marks;
   private final MarkSet set;
@@ -163,7 +154,8 @@ final class MarksFit {
               corner));
     }
     if (model.isLoose()) {
-      judgeDistances(model.width(solved), model.height(solved), corner, distance);
+      DistanceJudge.judge(
+          set, model.width(solved), model.height(solved), Math.max(corner, distance));
     }
     Optional<MarksTrust> trust =
         apart.map(
@@ -174,33 +166,6 @@ final class MarksFit {
                     unknowns -> mapping(model, unknowns, raised),
                     measured.distances()));
     return new Found(mapping, corner, distance, bend, trust);
-  }
-
-  /** Each mark is its own rule, to what a printer enlarges or shrinks a page by. */
-  private void judgeDistances(double width, double height, double cornerMiss, double distanceMiss) {
-    double printed = set.side();
-    if (Math.abs(width / printed - 1) > PRINTED
-        || Math.abs(height / printed - 1) > PRINTED
-        || Math.abs(width / height - 1) > SQUARE) {
-      throw new Problem(
-          MarksApart.OPTION,
-          String.format(
-              Locale.ROOT,
-              "by these distances the marks would be %.1f by %.1f mm, and they are printed %.1f mm"
-                  + " square; measure from cross to cross again, and mind which is A to B",
-              width,
-              height,
-              printed));
-    }
-    if (cornerMiss > NOT_WHOLE || distanceMiss > CONTRADICTION) {
-      throw new Problem(
-          MarksApart.OPTION,
-          String.format(
-              Locale.ROOT,
-              "the distances contradict the picture by %.1f mm; measure from cross to cross again, and"
-                  + " mind which is A to B",
-              Math.max(cornerMiss, distanceMiss)));
-    }
   }
 
   private MarksMapping mapping(MarkModel model, double[] unknowns, Optional<RaisedFace> raised) {

@@ -31,8 +31,8 @@ public final class ScanReader {
   /** mm along the edge: shorter things than a thumb or tape are grain, dirt or a pencil line. */
   private static final double STRANGE = 4;
 
-  /** What sticks to the edge may be half as broad as a speck. */
-  private static final double BURR_SHARE = 2;
+  /** mm: what sticks to the edge is no broader than this, and than half a speck. */
+  private static final double BURR = 1;
 
   /** Share of the picture that a template has at least, where light and dark are exchanged. */
   private static final double LEAST_WHOLE = 0.02;
@@ -79,7 +79,7 @@ public final class ScanReader {
     Levels levels = seen.levels();
     List<Burrs.Cut> cut =
         template(seen.pieces(), mapping).stream()
-            .map(loop -> Burrs.off(loop, across / BURR_SHARE))
+            .map(loop -> Burrs.off(loop, Math.min(across / 2, BURR / middlePixel)))
             .toList();
     List<TracedLoop> loops = cut.stream().map(Burrs.Cut::loop).toList();
     EdgeQuality quality = EdgeQuality.of(image, levels, loops);
@@ -87,6 +87,7 @@ public final class ScanReader {
     double pixel = mapping.pixelAt((box[0] + box[2]) / 2, (box[1] + box[3]) / 2);
     double noise = pixel * Math.max(LEAST_NOISE, NOISE_DEVIATIONS * TraceNoise.of(loops));
     words.template(loops.get(0), loops.size() - 1, pixel);
+    words.smallHoles(loops.subList(1, loops.size()), pixel);
     words.quality(quality, pixel, noise, settings);
     // Where a dark lid is in the picture, light is not of two kinds alone.
     if (!loops.get(0).atRim() && !seen.exchanged()) {

@@ -23,6 +23,9 @@ final class ScanWords {
   /** Share of the blur by which an edge's place may be off where light is not quite even. */
   private static final double BLUR_SHARE = 0.15;
 
+  /** Holes up to this diameter may be those of screws, mm. */
+  private static final double SCREW = 8;
+
   private final List<String> notes = new ArrayList<>();
   private final List<String> warnings = new ArrayList<>();
 
@@ -129,6 +132,25 @@ final class ScanWords {
       warnings.add(
           "the template reaches the end of what the picture or the marks show, so a part of its"
               + " edge is not its own");
+    }
+  }
+
+  /** Holes for screws are the template's and not the part's. */
+  void smallHoles(List<TracedLoop> openings, double pixel) {
+    double widest =
+        openings.stream()
+            .mapToDouble(hole -> 2 * pixel * Math.sqrt(-hole.area() / Math.PI))
+            .filter(across -> across <= SCREW)
+            .max()
+            .orElse(0);
+    if (widest > 0) {
+      notes.add(
+          "if its holes up to "
+              + digits(1, widest)
+              + " mm are for screws that held the template, and not the part's, leave them out with"
+              + " --speck "
+              + digits(0, Math.ceil(widest + 0.5))
+              + "mm");
     }
   }
 
