@@ -8,6 +8,7 @@ import org.bearingline.kit.Bit;
 import org.bearingline.kit.Cutter;
 import org.bearingline.kit.Follower;
 import org.bearingline.kit.Kit;
+import org.bearingline.kit.ToolSizes;
 import org.bearingline.part.Cavity;
 import org.bearingline.part.Contour;
 import org.bearingline.part.Part;
@@ -90,7 +91,10 @@ record OperationTools(Wishes wishes, Kit kit) {
         pass.isPresent() ? pass : Settings.deepestPass(wishes),
         fields.has("bearing-at") ? Optional.of(seat(fields)) : Optional.empty(),
         fields.optionalLength("bearing-height"),
-        fields.optionalLength("tube"));
+        fields.has("tube")
+            ? OptionalDouble.of(
+                ToolSizes.tube(fields.length("tube"), fields.node().field("tube").place()))
+            : OptionalDouble.empty());
   }
 
   /** What the part says for all its operations, of one with this tool. */

@@ -143,7 +143,7 @@ final class KitFile {
             new Follower.Collar(
                 collarOf(node.field("outside")),
                 positive(node.optional("inside")),
-                positive(node.optional("tube"))));
+                tubeOf(node.optional("tube"))));
   }
 
   private SawBlade blade(YamlNode node) {
@@ -167,6 +167,12 @@ final class KitFile {
 
   private double collarOf(YamlNode node) {
     return ToolSizes.collar(above0(node), node.place());
+  }
+
+  private OptionalDouble tubeOf(Optional<YamlNode> node) {
+    OptionalDouble tube = positive(node);
+    tube.ifPresent(mm -> ToolSizes.tube(mm, node.orElseThrow().place()));
+    return tube;
   }
 
   private double above0(YamlNode node) {

@@ -21,6 +21,9 @@ public final class ToolSizes {
   /** Outside, mm. */
   private static final double WIDEST_COLLAR = 3 * 25.4;
 
+  /** Of a collar, mm; one of 9/16 in is usual. */
+  private static final double LONGEST_TUBE = 2 * 25.4;
+
   /** The thinnest bearing or collar, mm. */
   private static final double THINNEST_BEARING = 25.4 / 8;
 
@@ -39,6 +42,18 @@ public final class ToolSizes {
   /** The outside diameter of a collar, mm; fails with a Problem where none is as small or large. */
   public static double collar(double mm, Place place) {
     return checked("collar", mm, THINNEST_BEARING, WIDEST_COLLAR, place);
+  }
+
+  /** How far a collar's tube hangs down, mm; fails with a Problem where none is so long. */
+  public static double tube(double mm, Place place) {
+    if (mm <= LONGEST_TUBE + 1e-9) {
+      return mm;
+    }
+    throw new Problem(
+        place,
+        "no collar's tube is longer than "
+            + both(LONGEST_TUBE)
+            + "; measure it below the router's base, and check its unit");
   }
 
   private static double checked(String what, double mm, double least, double most, Place place) {

@@ -71,6 +71,7 @@ class SlipsOfUnitTest {
       value = {
         "bits: [30in] | kit.yaml:2:8: no bit is wider than 4 in",
         "collars: [12mm, 200mm] | kit.yaml:2:17: no collar is wider than 3 in",
+        "collars: [{outside: 16mm, tube: 14in}] | kit.yaml:2:33: no collar's tube is longer than 2 in",
         "bearings: [0mm] | kit.yaml:2:12: a length above 0 is wanted here",
       })
   void aKitIsHeldToTheSame(String line, String says) throws IOException {

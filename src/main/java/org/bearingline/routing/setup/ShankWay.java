@@ -79,7 +79,7 @@ final class ShankWay {
               + " holds the bearing "
               + draft.print(Math.max(0, length - first))
               + " above the work."
-              + (draft.request().through()
+              + (draft.request().through() && least > draft.practice("thin-template")
                   ? " A thinner one does where the waste is sawn to within "
                       + draft.atMost(draft.practice("widest-waste"))
                       + " of the line: let the first pass be so deep that the bearing rides on it,"

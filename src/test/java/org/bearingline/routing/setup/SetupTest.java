@@ -113,6 +113,16 @@ class SetupTest {
     assertTrue(words(never).contains("stands out of the work by 1/8 in"), words(never));
   }
 
+  /** WOOD and Woodsmith make templates of 1/4 in: thinner than that is no help. */
+  @Test
+  void aThinTemplateIsOfferedOnlyWhereAThickOneIsAskedFor() {
+    String thick = words(setup(bit(1, BearingSeat.SHANK, 0.5), 0.75, 0));
+    assertTrue(thick.contains("A thinner one does"), thick);
+    String thin = words(setup(bit(0.25, BearingSeat.SHANK, 0.5), 0.25, 0));
+    assertTrue(thin.contains("at least 1/4 in thick"), thin);
+    assertFalse(thin.contains("A thinner one does"), thin);
+  }
+
   /** Nobody saws a recess to within an eighth: there a bearing in the air is no way at all. */
   @Test
   void overABlindCutTheBearingMustBeOnTheTemplate() {
