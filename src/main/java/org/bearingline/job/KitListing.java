@@ -113,18 +113,23 @@ public final class KitListing {
     return String.join("; ", sources);
   }
 
-  /** Name, width and height of every paper that has a name. */
+  /** Name, width and height of every paper that has a name, each in the units it is made by. */
   public List<List<String>> papers() {
     List<List<String>> rows = new ArrayList<>();
     for (Paper paper : Paper.named()) {
       rows.add(
           List.of(
               paper.name(),
-              Length.print(paper.width(), units),
+              size(paper.width()),
               paper.height().isPresent()
-                  ? Length.print(paper.height().getAsDouble(), units)
+                  ? size(paper.height().getAsDouble())
                   : "cut off as needed"));
     }
     return rows;
+  }
+
+  /** Nobody calls a sheet of 210 mm one of 8-17/64 in. */
+  private static String size(double mm) {
+    return Length.print(mm, Length.isExact(mm, Units.INCH) ? Units.INCH : Units.MM);
   }
 }

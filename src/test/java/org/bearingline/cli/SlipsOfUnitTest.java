@@ -123,6 +123,15 @@ class SlipsOfUnitTest {
     assertTrue(run.err().contains("did you mean --into?"), run.err());
   }
 
+  /** ISO 216: A4 is 210 × 297 mm; ASME Y14.1: size A is 8-1/2 × 11 in. */
+  @ParameterizedTest
+  @ValueSource(strings = {"in", "mm"})
+  void papersAreListedInTheUnitsTheyAreMadeBy(String units) {
+    CommandRun run = CommandRun.of("kit", "--units", units);
+    assertTrue(run.out().matches("(?s).*\\nA4 +210 mm +297 mm\\n.*"), run.out());
+    assertTrue(run.out().matches("(?s).*\\nLetter +8-1/2 in +11 in\\n.*"), run.out());
+  }
+
   /** A kit's wide bits do not enter a narrow opening: they are told apart, the others compared. */
   @Test
   void reachGoesOnWhereABitOfTheKitDoesNotEnter() {
