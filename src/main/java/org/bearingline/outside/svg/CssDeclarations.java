@@ -104,9 +104,20 @@ record CssDeclarations(Map<String, String> usual, Map<String, String> pressed) {
       case LexicalUnit.SAC_INTEGER -> String.valueOf(value.getIntegerValue());
       case LexicalUnit.SAC_REAL -> value.getFloatValue() == 0 ? "0" : "a number";
       case LexicalUnit.SAC_PERCENTAGE -> value.getFloatValue() == 0 ? "0" : "a share";
+      case LexicalUnit.SAC_RGBCOLOR -> isWhite(value) ? "white" : "a value";
       case LexicalUnit.SAC_FUNCTION -> isClear(value) ? "transparent" : "a value";
       default -> "a value";
     };
+  }
+
+  private static boolean isWhite(LexicalUnit colour) {
+    for (LexicalUnit one = colour.getParameters(); one != null; one = one.getNextLexicalUnit()) {
+      boolean isComma = one.getLexicalUnitType() == LexicalUnit.SAC_OPERATOR_COMMA;
+      if (!isComma && !word(one).equals("255")) {
+        return false;
+      }
+    }
+    return true;
   }
 
   /** Whether a colour such as {@code rgba(0, 0, 0, 0)} has none of itself left to be seen. */

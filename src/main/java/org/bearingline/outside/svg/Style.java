@@ -9,13 +9,15 @@ import org.bearingline.outside.FillRule;
  *
  * @param isVisible whether it may be seen at all
  * @param isFilled whether its inside has a colour
+ * @param isWhite whether that colour is white, as that of a page
  * @param isStroked whether its line has a colour
  * @param rule which places are inside
  */
-record Style(boolean isVisible, boolean isFilled, boolean isStroked, FillRule rule) {
+record Style(
+    boolean isVisible, boolean isFilled, boolean isWhite, boolean isStroked, FillRule rule) {
 
   /** What SVG says where a file is silent. */
-  static final Style INITIAL = new Style(true, true, false, FillRule.NON_ZERO);
+  static final Style INITIAL = new Style(true, true, false, false, FillRule.NON_ZERO);
 
   /** Properties that are read. */
   static final Set<String> READ =
@@ -43,6 +45,10 @@ record Style(boolean isVisible, boolean isFilled, boolean isStroked, FillRule ru
           default -> isVisible;
         },
         painted(declared, "fill", isFilled),
+        switch (declared.getOrDefault("fill", "inherit")) {
+          case "inherit", "" -> isWhite;
+          default -> is(declared, "fill", "white");
+        },
         painted(declared, "stroke", isStroked),
         switch (declared.getOrDefault("fill-rule", "inherit")) {
           case "evenodd" -> FillRule.EVEN_ODD;

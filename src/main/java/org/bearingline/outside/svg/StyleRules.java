@@ -110,6 +110,9 @@ final class StyleRules {
     if (CssDeclarations.isClear(value)) {
       return "transparent";
     }
+    if (value.equals("#fff") || value.equals("#ffffff")) {
+      return "white";
+    }
     // Short, so that no pattern is tried on a text of a million noughts.
     return value.length() <= 8 && value.matches("0*\\.?0*%?") && value.contains("0") ? "0" : value;
   }

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import org.bearingline.outline.Bounds;
 import org.bearingline.outside.Affine;
 import org.bearingline.outside.ReadingSettings;
 import org.bearingline.outside.Sketch;
@@ -39,8 +40,10 @@ public final class SvgReader {
     Map<String, SvgElement> byId = new HashMap<>();
     List<SvgElement> sheets = new ArrayList<>();
     Ignored.count(root, byId, sheets, ignored);
-    SvgWalk walk = new SvgWalk(byId, StyleRules.of(sheets, ignored), settings.layer(), ignored);
     Canvas canvas = canvas(root, settings.unit());
+    SvgWalk walk =
+        new SvgWalk(
+            byId, StyleRules.of(sheets, ignored), canvas.page(root), settings.layer(), ignored);
     walk.root(root, canvas.map(), canvas.viewport());
     if (walk.figures().isEmpty()) {
       throw empty(file, settings.layer(), walk, ignored);
@@ -61,7 +64,20 @@ public final class SvgReader {
    * @param viewport in the root's user units
    * @param sized whether the map gives mm
    */
-  private record Canvas(Affine map, Viewport viewport, boolean sized) {}
+  private record Canvas(Affine map, Viewport viewport, boolean sized) {
+
+    /** What the frame shows, in the sketch's coordinates; empty where there is no frame. */
+    Optional<Bounds> page(SvgElement root) {
+      double x = ViewBox.of(root).map(ViewBox::x).orElse(0.0);
+      double y = ViewBox.of(root).map(ViewBox::y).orElse(0.0);
+      if (Double.isNaN(viewport.width() + viewport.height())) {
+        return Optional.empty();
+      }
+      Bounds near = Bounds.of(map.apply(x, y));
+      return Optional.of(
+          near.union(Bounds.of(map.apply(x + viewport.width(), y + viewport.height()))));
+    }
+  }
 
   private static Canvas canvas(SvgElement root, OptionalDouble unit) {
     Optional<ViewBox> box = ViewBox.of(root);

@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import org.bearingline.outline.Bounds;
 import org.bearingline.outside.Affine;
 import org.bearingline.outside.DrawingLimits;
 import org.bearingline.outside.Figure;
@@ -23,16 +24,30 @@ final class SvgWalk {
   private final Optional<String> layer;
   private final Tally ignored;
   private final DrawingLimits limits = new DrawingLimits();
+  private final Optional<Bounds> page;
   private final List<Figure> figures = new ArrayList<>();
+
+  /** The white rectangle behind all else; null where there is none. */
+  private Figure background;
 
   /** The elements that are being copied, so that none is copied into itself. */
   private final Set<SvgElement> copying = new HashSet<>();
 
   private boolean sawLayer;
 
-  SvgWalk(Map<String, SvgElement> byId, StyleRules rules, Optional<String> layer, Tally ignored) {
+  /**
+   * @param page what the drawing's frame shows, in the sketch's coordinates; empty where it has
+   *     none
+   */
+  SvgWalk(
+      Map<String, SvgElement> byId,
+      StyleRules rules,
+      Optional<Bounds> page,
+      Optional<String> layer,
+      Tally ignored) {
     this.byId = byId;
     this.rules = rules;
+    this.page = page;
     this.layer = layer;
     this.ignored = ignored;
   }
@@ -53,8 +68,9 @@ final class SvgWalk {
     }
   }
 
+  /** All that was drawn; a page's background only where there is nothing else. */
   List<Figure> figures() {
-    return figures;
+    return figures.isEmpty() && background != null ? List.of(background) : figures;
   }
 
   /** Whether the layer asked for was met. */
@@ -66,6 +82,9 @@ final class SvgWalk {
   void root(SvgElement root, Affine map, Viewport viewport) {
     Setting setting = new Setting(map, viewport, Style.INITIAL, layer.isEmpty(), 0);
     entered(root, setting).ifPresent(inside -> children(root, inside));
+    if (background != null && !figures.isEmpty()) {
+      ignored.add("white background as large as the page", "white backgrounds");
+    }
   }
 
   private void children(SvgElement element, Setting inside) {
@@ -216,8 +235,15 @@ final class SvgWalk {
     boolean isOnlyFilled = setting.style().isFilled() && !setting.style().isStroked();
     List<Stroke> strokes =
         ShapeStrokes.of(element, setting.viewport(), setting.map(), isOnlyFilled, limits);
-    if (!strokes.isEmpty()) {
-      figures.add(new Figure(strokes, setting.style().rule(), element.source()));
+    if (strokes.isEmpty()) {
+      return;
+    }
+    Figure figure = new Figure(strokes, setting.style().rule(), element.source());
+    boolean isBehindAll = figures.isEmpty() && background == null;
+    if (isBehindAll && PageBackground.isOne(element, setting.style(), strokes, page)) {
+      background = figure;
+    } else {
+      figures.add(figure);
     }
   }
 }

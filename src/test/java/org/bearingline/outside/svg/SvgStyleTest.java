@@ -164,6 +164,40 @@ class SvgStyleTest {
     assertEquals(90, Sketches.bounds(sketch).width(), 1e-9);
   }
 
+  /** The page that many programs lay under a drawing would else be the part's edge. */
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "width='100' height='50' fill='white'",
+        "width='100%' height='100%' fill='#FFF'",
+        "width='100%' height='100%' style='fill:#ffffff;fill-opacity:1;stroke:none'",
+        "x='-5' y='-5' width='110' height='60' style='fill:rgb(255,255,255)'",
+        "class='page' width='100' height='50'",
+      })
+  void aWhitePageBehindAllIsLeftOut(String attributes) {
+    String sheet = "<style>.page{fill:#fff}</style>";
+    Sketch sketch = read(sheet + "<g><rect " + attributes + "/></g>" + FRAME);
+    assertEquals(List.of("1 white background as large as the page"), sketch.ignored());
+    assertEquals(30, Sketches.bounds(sketch).width(), 1e-9);
+    assertEquals(1, read(sheet + "<rect " + attributes + "/>").figures().size());
+  }
+
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "width='100' height='50' fill='white' stroke='black'",
+        "width='100' height='50' fill='#fffffe'",
+        "width='100' height='50'",
+        "width='100' height='50' rx='5' fill='white'",
+        "width='99' height='50' fill='white'",
+      })
+  void aBoardAsLargeAsThePageStays(String attributes) {
+    Sketch sketch = read("<rect " + attributes + "/>" + FRAME);
+    assertEquals(2, sketch.figures().size());
+    assertEquals(
+        3, read(FRAME + "<rect fill='white' width='100' height='50'/>" + FRAME).figures().size());
+  }
+
   @Test
   void manyRulesAndPiecesEndInTime() {
     assertTimeoutPreemptively(
