@@ -24,6 +24,6 @@ set "NAME=bearingline-answers"
 if "%1"=="layout" set "NAME=bearingline"
 if "%1"=="sheets" set "NAME=bearingline"
 if "%1"=="page" set "NAME=bearingline"
-if "%MADE_AT%"=="%HOME_DIR%" set ARCHIVE=-XX:SharedArchiveFile="%HOME_DIR%\lib\%NAME%.jsa"
+if "%MADE_AT%"=="%HOME_DIR%" set ARCHIVE=-XX:+IgnoreUnrecognizedVMOptions -XX:+UnlockDiagnosticVMOptions -XX:ArchiveRelocationMode=0 -XX:SharedArchiveFile="%HOME_DIR%\lib\%NAME%.jsa"
 "%JAVA_EXE%" %ARCHIVE% %MEMORY% -Xshare:auto -Xlog:disable -Xlog:all=error:stderr -XX:+UseSerialGC %WORK% -XX:-UsePerfData -Djava.awt.headless=true -Dfile.encoding=UTF-8 -cp "%CLASSES%" org.bearingline.cli.Main %*
 exit /b %ERRORLEVEL%
