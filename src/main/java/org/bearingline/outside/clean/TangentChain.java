@@ -102,7 +102,7 @@ final class TangentChain {
     }
     double s = Math.atan2(k * a, 1 - k * b) / k;
     double round = 2 * Math.PI / Math.abs(k);
-    double near = s + round * Math.round((way - s) / round);
+    double near = s + round * Math.round((Math.min(way, round) - s) / round);
     return near < round ? near : near - round;
   }
 

@@ -158,14 +158,11 @@ final class Window {
     }
   }
 
-  // mm of drawn line from the joint of the last piece on, or up to that of the first one.
+  // mm along the last piece from its joint on, or along the first one up to its joint.
   private double way(boolean last) {
     int joint = last ? sample(stretches.size() - 1) : stretches.size() > 1 ? sample(1) : to;
-    double sum = 0;
-    for (int i = last ? joint : from; i < (last ? to : joint); i++) {
-      sum += course.length(i);
-    }
-    return sum;
+    Carrier carrier = chain.carrier(last ? chain.pieces - 1 : 0);
+    return along(carrier, last ? joint : from, last ? to : joint);
   }
 
   // One chord: as it is.
@@ -287,15 +284,19 @@ final class Window {
     return in + Joints.turn(before.carrier(), after.carrier(), x, y) / 2;
   }
 
-  // Along the carrier: the steps of a noisy drawing zigzag and are longer than their way.
   private double length(Stretch s) {
+    return along(s.carrier(), s.from(), s.to());
+  }
+
+  // Along the carrier: the steps of a noisy drawing zigzag and are longer than their way.
+  private double along(Carrier carrier, int first, int last) {
     double sum = 0;
-    for (int i = s.from(); i < s.to(); i++) {
+    for (int i = first; i < last; i++) {
       double dx = course.x[i + 1] - course.x[i];
       double dy = course.y[i + 1] - course.y[i];
       double mx = (course.x[i] + course.x[i + 1]) / 2;
       double my = (course.y[i] + course.y[i + 1]) / 2;
-      sum += s.carrier().along(mx, my, dx, dy);
+      sum += carrier.along(mx, my, dx, dy);
     }
     return sum;
   }
