@@ -47,9 +47,6 @@ public final class CleaningTable {
   /** Rounds that are not counted. */
   private static final int WARM = 6;
 
-  /** Denser than this, its noise alone makes the drawn line cross itself. */
-  private static final int MOST_WAVY = 100_000;
-
   private CleaningTable() {}
 
   /** Takes the largest number of points; none means a million. */
@@ -63,7 +60,7 @@ public final class CleaningTable {
     for (String kind : List.of("traced rail", "wavy trace")) {
       double wholeBefore = 0;
       double before = 0;
-      for (int n = 1000; n <= Math.min(most, kind.startsWith("wavy") ? MOST_WAVY : most); n *= 10) {
+      for (int n = 1000; n <= most; n *= 10) {
         double[] ms = row(kind, n, out);
         double all = ms[0] + ms[1] + ms[2];
         out.println(growth(before, all) + " | " + growth(wholeBefore, ms[3]) + " |");

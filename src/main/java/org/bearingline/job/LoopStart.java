@@ -5,7 +5,6 @@ import java.util.Collections;
 import java.util.Comparator;
 import java.util.List;
 import org.bearingline.outline.Arc;
-import org.bearingline.outline.Line;
 import org.bearingline.outline.Loop;
 import org.bearingline.outline.Outline;
 import org.bearingline.outline.Point;
@@ -20,9 +19,6 @@ final class LoopStart {
   /** Corners whose heights differ by less than this, in mm, are level. */
   private static final double LEVEL = 0.1;
 
-  /** An arc that rises less than this above its chord, in mm, is straight. */
-  private static final double FLAT = 1e-5;
-
   private LoopStart() {}
 
   /** The same outline, each loop beginning at its lowest corner, of level ones at the left one. */
@@ -33,7 +29,6 @@ final class LoopStart {
 
   private static Loop normal(Loop loop) {
     List<Primitive> pieces = new ArrayList<>(loop.primitives());
-    pieces.replaceAll(LoopStart::straightened);
     if (pieces.size() == 1 && pieces.get(0) instanceof Arc circle) {
       return Loop.of(Arc.around(circle.center(), circle.radius(), 0, circle.sweep()));
     }
@@ -51,16 +46,5 @@ final class LoopStart {
     }
     Collections.rotate(pieces, -at);
     return new Loop(pieces);
-  }
-
-  /** No painter and no machine draws an arc of a thousand kilometres well. */
-  private static Primitive straightened(Primitive piece) {
-    if (piece instanceof Arc arc && !arc.isFullCircle()) {
-      double rise = arc.radius() * (1 - Math.cos(Math.toRadians(arc.sweep()) / 2));
-      if (Math.abs(arc.sweep()) < 90 && rise < FLAT) {
-        return new Line(arc.start(), arc.end());
-      }
-    }
-    return piece;
   }
 }

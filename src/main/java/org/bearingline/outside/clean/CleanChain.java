@@ -2,6 +2,7 @@ package org.bearingline.outside.clean;
 
 import java.util.List;
 import org.bearingline.outline.Arc;
+import org.bearingline.outline.Line;
 import org.bearingline.outline.Primitive;
 
 /**
@@ -36,8 +37,25 @@ record CleanChain(
   /** Samples beyond which further tries take too long. */
   private static final int MOST_OTHERWISE = 100_000;
 
+  /** An arc that rises less than this above its chord, in mm, is straight. */
+  private static final double FLAT = 1e-5;
+
   /** Radians under which a drawn joint was smooth already. */
   private static final double SMOOTH = 2e-5;
+
+  CleanChain {
+    pieces = pieces.stream().map(CleanChain::straightened).toList();
+  }
+
+  /** No painter and no machine draws an arc of a thousand kilometres well. */
+  private static Primitive straightened(Primitive piece) {
+    if (piece instanceof Arc arc && !arc.isFullCircle() && Math.abs(arc.sweep()) < 90) {
+      double quarter = Math.sin(Math.toRadians(arc.sweep()) / 4);
+      double rise = 2 * arc.radius() * quarter * quarter;
+      return rise < FLAT ? new Line(arc.start(), arc.end()) : arc;
+    }
+    return piece;
+  }
 
   /**
    * Makes a chain clean.
@@ -86,17 +104,11 @@ record CleanChain(
         chain, course, pieces, move, built.doubledPoints(), joints, Math.toDegrees(largest));
   }
 
-  /**
-   * One try.
-   *
-   * @param isChords whether no fit held and the drawn points are joined instead
-   */
-  private record Fit(
-      ChainFit.Fitted fitted, List<Primitive> pieces, Moves.Move move, boolean isChords) {
+  /** One try. */
+  private record Fit(ChainFit.Fitted fitted, List<Primitive> pieces, Moves.Move move) {
 
     boolean isSimplerThan(Fit other, double farthest) {
-      return !isChords
-          && pieces.size() < other.pieces.size()
+      return pieces.size() < other.pieces.size()
           && move.largest() <= Math.max(farthest, other.move.largest());
     }
   }
@@ -104,20 +116,19 @@ record CleanChain(
   private static Fit fit(
       Course course, double asked, double tolerance, double sharpCorner, boolean noisy) {
     ChainFit.Fitted fitted = ChainFit.of(course, asked, sharpCorner);
-    return noisy ? traced(fitted, asked, tolerance) : mended(fitted, tolerance, sharpCorner);
+    return noisy
+        ? traced(fitted, asked, tolerance, sharpCorner)
+        : mended(fitted, tolerance, sharpCorner);
   }
 
   // Single points may lie off by more; where the whole line does, it has lost its way.
-  private static Fit traced(ChainFit.Fitted fitted, double asked, double tolerance) {
-    double astray = ASTRAY * tolerance + BentChords.rise(fitted.course());
-    List<Primitive> pieces = Corners.joined(fitted.course(), fitted.groups(), asked);
-    Moves.Move move = Moves.of(fitted.course(), pieces);
-    boolean isChords = move.largest() > astray;
-    if (isChords) {
-      pieces = Thinned.of(fitted.course(), tolerance);
-      move = Moves.of(fitted.course(), pieces);
-    }
-    return new Fit(fitted, pieces, move, isChords);
+  private static Fit traced(
+      ChainFit.Fitted fitted, double asked, double tolerance, double sharpCorner) {
+    Course course = fitted.course();
+    double astray = ASTRAY * tolerance;
+    Mending.Mended mended = Mending.ofNoisy(course, fitted.groups(), asked, astray, sharpCorner);
+    List<Primitive> pieces = mended.pieces();
+    return new Fit(new ChainFit.Fitted(course, mended.groups()), pieces, Moves.of(course, pieces));
   }
 
   private static Fit mended(ChainFit.Fitted fitted, double tolerance, double sharpCorner) {
@@ -133,7 +144,7 @@ record CleanChain(
         move = moved;
       }
     }
-    return new Fit(new ChainFit.Fitted(course, mended.groups()), pieces, move, false);
+    return new Fit(new ChainFit.Fitted(course, mended.groups()), pieces, move);
   }
 
   /** The same chain as other pieces. */

@@ -46,14 +46,9 @@ record MeantArc(Primitive primitive, boolean exact) {
     return curve instanceof CubicBezier b ? of(b) : Optional.empty();
   }
 
-  /** The same, free to give way to its neighbours. */
-  MeantArc roughly() {
-    return new MeantArc(primitive, false);
-  }
-
-  /** As drawn exactly, or as a curve that may still give way to its neighbours. */
+  /** A straight as drawn, an arc as a curve that may still give way to its neighbours. */
   StrokePiece stroke() {
-    if (exact || !(primitive instanceof Arc arc)) {
+    if (!(primitive instanceof Arc arc)) {
       return new StrokePiece.Plain(primitive);
     }
     double from = arc.start().minus(arc.center()).degrees();

@@ -26,6 +26,9 @@ record MeantPieces(List<StrokePiece> pieces, double move, Point at) {
   /** Share of the tolerance by which neighbours on one circle may differ. */
   private static final double ONE = 0.4;
 
+  /** Tolerances of length up to which a piece between them does not part them. */
+  private static final double TINY = 5;
+
   /** mm by which they may differ and are one circle as they are. */
   private static final double SAME = 1e-6;
 
@@ -50,13 +53,29 @@ record MeantPieces(List<StrokePiece> pieces, double move, Point at) {
     List<StrokePiece> pieces = new ArrayList<>();
     for (int i = 0; i < n; i++) {
       MeantArc arc = meant.get(i);
-      boolean one =
-          arc != null
-              && (isNearly(meant.get((i + n - 1) % n), arc, ONE * tolerance)
-                  || isNearly(arc, meant.get((i + 1) % n), ONE * tolerance));
-      pieces.add(arc == null ? drawn.get(i) : one ? arc.roughly().stroke() : arc.stroke());
+      boolean fixed =
+          drawn.get(i) instanceof StrokePiece.Plain && !hasNeighbor(meant, i, tolerance);
+      pieces.add(arc == null || fixed ? drawn.get(i) : arc.stroke());
     }
     return new MeantPieces(List.copyOf(pieces), move, at);
+  }
+
+  // Whether the piece before or after it, tiny ones passed over, is the same circle but for
+  // figures.
+  private static boolean hasNeighbor(List<MeantArc> meant, int i, double tolerance) {
+    MeantArc before = neighbor(meant, i, -1, TINY * tolerance);
+    MeantArc after = neighbor(meant, i, 1, TINY * tolerance);
+    double same = ONE * tolerance;
+    return isNearly(before, meant.get(i), same) || isNearly(meant.get(i), after, same);
+  }
+
+  private static MeantArc neighbor(List<MeantArc> meant, int i, int side, double tiny) {
+    int n = meant.size();
+    int at = Math.floorMod(i + side, n);
+    while (at != i && meant.get(at) != null && meant.get(at).primitive().length() <= tiny) {
+      at = Math.floorMod(at + side, n);
+    }
+    return meant.get(at);
   }
 
   private static MeantArc of(StrokePiece piece) {

@@ -16,8 +16,13 @@ final class Mending {
   /** Shares of the tolerance that are asked for, one after the other. */
   private static final double[] SHARES = {1, 0.7, 0.5, 0.35};
 
+  /** Where points lie off by themselves, to ask for less would only cut the line to pieces. */
+  private static final double[] NOISY = {1};
+
   private final Course course;
   private final double tolerance;
+  private final double limit;
+  private final double[] shares;
   private final double sharp;
 
   private List<Group> groups;
@@ -28,10 +33,18 @@ final class Mending {
   /** Corners beside a mended group. */
   private final BitSet strict = new BitSet();
 
-  private Mending(Course course, List<Group> groups, double tolerance, double sharpDegrees) {
+  private Mending(
+      Course course,
+      List<Group> groups,
+      double tolerance,
+      double limit,
+      double[] shares,
+      double sharpDegrees) {
     this.course = course;
     this.groups = groups;
     this.tolerance = tolerance;
+    this.limit = limit;
+    this.shares = shares;
     sharp = sharpDegrees;
     times = Collections.nCopies(groups.size(), 0);
   }
@@ -45,26 +58,38 @@ final class Mending {
 
   /** The groups within the tolerance, apart from the rise of chords that stand for a curve. */
   static Mended of(Course course, List<Group> groups, double tolerance, double sharpDegrees) {
-    Mending work = new Mending(course, groups, tolerance, sharpDegrees);
-    List<List<Primitive>> pieces = Corners.ofEach(course, groups, tolerance, work.strict);
-    BitSet astray = work.astray(pieces);
-    while (!astray.isEmpty() && work.mend(astray)) {
-      pieces = Corners.ofEach(course, work.groups, tolerance, work.strict);
-      astray = work.astray(pieces);
+    return new Mending(course, groups, tolerance, tolerance, SHARES, sharpDegrees).mended();
+  }
+
+  /**
+   * The groups of a line whose points lie off by themselves, where they have not lost their way.
+   *
+   * @param limit mm that single points may lie off
+   */
+  static Mended ofNoisy(
+      Course course, List<Group> groups, double tolerance, double limit, double sharpDegrees) {
+    return new Mending(course, groups, tolerance, limit, NOISY, sharpDegrees).mended();
+  }
+
+  private Mended mended() {
+    List<List<Primitive>> pieces = Corners.ofEach(course, groups, tolerance, strict);
+    BitSet astray = astray(pieces);
+    while (!astray.isEmpty() && mend(astray)) {
+      pieces = Corners.ofEach(course, groups, tolerance, strict);
+      astray = astray(pieces);
     }
-    return new Mended(work.groups, pieces.stream().flatMap(List::stream).toList());
+    return new Mended(groups, pieces.stream().flatMap(List::stream).toList());
   }
 
   private BitSet astray(List<List<Primitive>> pieces) {
-    double[] moves =
-        Moves.ofEach(course, pieces.stream().flatMap(List::stream).toList(), tolerance);
+    double[] moves = Moves.ofEach(course, pieces.stream().flatMap(List::stream).toList(), limit);
     BitSet astray = new BitSet();
     int at = 0;
     for (int i = 0; i < pieces.size(); i++) {
       int next = at + pieces.get(i).size();
       Group group = groups.get(i);
-      double limit = tolerance + BentChords.rise(course, group.from(), group.to());
-      astray.set(i, Arrays.stream(moves, at, next).anyMatch(move -> move > limit));
+      double most = limit + BentChords.rise(course, group.from(), group.to());
+      astray.set(i, Arrays.stream(moves, at, next).anyMatch(move -> move > most));
       at = next;
     }
     return astray;
@@ -78,7 +103,7 @@ final class Mending {
     for (int i = 0; i < groups.size(); i++) {
       Group group = groups.get(i);
       int done = times.get(i);
-      if (!astray.get(i) || done > SHARES.length) {
+      if (!astray.get(i) || done > shares.length) {
         all.add(group);
         counts.add(done);
         continue;
@@ -101,8 +126,8 @@ final class Mending {
     if (done == 0 && !group.ring()) {
       return List.of(group);
     }
-    return done < SHARES.length
-        ? ChainFit.between(course, group, SHARES[done] * tolerance, sharp)
+    return done < shares.length
+        ? ChainFit.between(course, group, shares[done] * tolerance, sharp)
         : DrawnGroups.between(course, group.from(), group.to(), 0.98 * tolerance);
   }
 }

@@ -16,17 +16,7 @@ final class Thinned {
 
   private Thinned() {}
 
-  static List<Primitive> of(Course course, double tolerance) {
-    // Halved, so that no chord runs from a point to itself.
-    int half = course.closed ? course.size / 2 : course.size - 1;
-    List<Primitive> pieces = new ArrayList<>(between(course, 0, half, tolerance));
-    if (course.closed) {
-      pieces.addAll(between(course, half, course.size - 1, tolerance));
-    }
-    return pieces;
-  }
-
-  /** The same from one sample to another. */
+  /** The pieces from one sample to another. */
   static List<Primitive> between(Course course, int from, int to, double tolerance) {
     List<Primitive> pieces = new ArrayList<>();
     int at = from;

@@ -11,17 +11,21 @@ import net.jqwik.api.Property;
 import net.jqwik.api.constraints.LongRange;
 import org.bearingline.outline.Arc;
 import org.bearingline.outline.Line;
+import org.bearingline.outline.Loop;
 import org.bearingline.outline.Outline;
 import org.bearingline.outline.Point;
+import org.bearingline.outline.Primitive;
 import org.bearingline.outside.StrokePiece;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.GeometryFactory;
 import org.locationtech.jts.geom.LinearRing;
+import org.locationtech.jts.operation.distance.IndexedFacetDistance;
 import org.locationtech.jts.operation.valid.IsSimpleOp;
 
 /**
  * Lines, arcs and Béziers of all sizes at random, their figures rounded as drawing programs write
- * them: the clean outline encloses what JTS says the flattened drawing does.
+ * them: the clean outline encloses what JTS says the flattened drawing does, and lies nowhere
+ * farther from it than told.
  */
 class RandomDrawingsTest {
 
@@ -87,7 +91,30 @@ class RandomDrawingsTest {
     return new GeometryFactory().createLinearRing(corners.toArray(new Coordinate[0]));
   }
 
-  @Property(tries = 300, seed = "20")
+  private static LinearRing flattened(Loop loop) {
+    List<Coordinate> corners = new ArrayList<>();
+    for (Primitive piece : loop.primitives()) {
+      int n = piece instanceof Line ? 20 : 400;
+      for (int i = 0; i < n; i++) {
+        Point p = piece.pointAt((double) i / n);
+        corners.add(new Coordinate(p.x(), p.y()));
+      }
+    }
+    corners.add(corners.get(0));
+    return new GeometryFactory().createLinearRing(corners.toArray(new Coordinate[0]));
+  }
+
+  /** The largest distance of corners of the one from the other, by JTS. */
+  private static double farthest(LinearRing from, LinearRing to, int every) {
+    IndexedFacetDistance distance = new IndexedFacetDistance(to);
+    double most = 0;
+    for (int i = 0; i < from.getNumPoints(); i += every) {
+      most = Math.max(most, distance.distance(from.getPointN(i)));
+    }
+    return most;
+  }
+
+  @Property(tries = 300)
   void theAreaIsThatOfTheFlattenedDrawing(@ForAll @LongRange(min = 0, max = 1_000_000) long seed) {
     List<StrokePiece> pieces = drawing(seed);
     LinearRing ring = flattened(pieces);
@@ -95,9 +122,13 @@ class RandomDrawingsTest {
       return;
     }
     CleanedOutline cleaned = Cleaning.clean(Sketches.closed(pieces), CleaningSettings.usual());
+    assertEquals(List.of(), cleaned.report().faults(), "seed " + seed);
+    LinearRing clean = flattened(cleaned.outlines().get(0).outer());
+    double measured = Math.max(farthest(clean, ring, 1), farthest(ring, clean, 7));
+    assertTrue(measured < 0.0202, "seed " + seed + " lies off by " + measured);
+    assertTrue(measured < cleaned.report().largestMove() + 0.002, "seed " + seed);
     assertTrue(cleaned.report().largestMove() < 0.020001, "seed " + seed + " " + cleaned.report());
     assertTrue(cleaned.report().piecesAfter() <= 9 * pieces.size(), "seed " + seed);
-    assertEquals(List.of(), cleaned.report().faults(), "seed " + seed);
     double area = cleaned.outlines().stream().mapToDouble(Outline::area).sum();
     double drawn = ring.getFactory().createPolygon(ring).getArea();
     assertEquals(drawn, area, 0.02 * ring.getLength(), "seed " + seed);
