@@ -13,11 +13,14 @@ final class Joining {
   /** Sine of the angle, and distance in mm, within which two pieces are one. */
   private static final double SAME = 2e-9;
 
+  /** mm: where a curve stands still, pieces may be left of less, which have no direction. */
+  private static final double LEAST = 1e-11;
+
   private Joining() {}
 
   static List<Primitive> joined(List<Primitive> pieces) {
     List<Primitive> out = new ArrayList<>(pieces.size());
-    for (Primitive piece : pieces) {
+    for (Primitive piece : withoutLeast(pieces)) {
       int last = out.size() - 1;
       Optional<Primitive> one = last < 0 ? Optional.empty() : one(out.get(last), piece);
       if (one.isPresent()) {
@@ -27,6 +30,18 @@ final class Joining {
       }
     }
     return out;
+  }
+
+  private static List<Primitive> withoutLeast(List<Primitive> pieces) {
+    List<Primitive> kept = new ArrayList<>(pieces.size());
+    Point start = pieces.get(0).start();
+    for (Primitive piece : pieces) {
+      if (piece.length() >= LEAST) {
+        kept.add(piece.start().equals(start) ? piece : piece.withEnds(start, piece.end()));
+        start = piece.end();
+      }
+    }
+    return kept.isEmpty() ? pieces : kept;
   }
 
   /** The same for a closed chain, which may then start elsewhere. */

@@ -195,7 +195,7 @@ final class CourseBuilder {
     course.closed = closed;
     if (closed) {
       double apart = course.at(0).distanceTo(course.at(last));
-      if (apart <= same && last > 0) {
+      if (apart <= same) {
         course.x[last] = course.x[0];
         course.y[last] = course.y[0];
       } else {

@@ -22,7 +22,7 @@ import org.bearingline.outside.StrokePiece;
 record MeantArc(Primitive primitive, boolean exact) {
 
   /** Share by which a handle may differ from the usual one: other programs use 0.5519 or 0.5523. */
-  private static final double HANDLE = 2.5e-3;
+  private static final double HANDLE = 1e-3;
 
   /** The same for handles rounded to two figures, such as 0.55. */
   private static final double ROUNDED = 5e-3;

@@ -93,8 +93,12 @@ final class Moves {
     int piece = nearestPiece(course.at(0));
     for (int i = 0; i < course.size; i++) {
       piece = compare(course.at(i), piece);
-      first[piece] = first[piece] < 0 ? i : first[piece];
-      last[piece] = i;
+      // Round the seam of a closed course its first piece and its last one are near.
+      boolean seam = i == 0 || i == course.size - 1 || i - last[piece] > course.size / 2;
+      if (!course.closed || !seam || first[piece] < 0 && i > 0) {
+        first[piece] = first[piece] < 0 ? i : first[piece];
+        last[piece] = i;
+      }
       if (i + 1 < course.size && course.step[i] != Course.Step.CURVE) {
         Point half = course.at(i).towards(course.at(i + 1), 0.5);
         boolean arc = course.step[i] == Course.Step.ARC;

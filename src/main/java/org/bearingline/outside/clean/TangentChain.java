@@ -20,6 +20,9 @@ final class TangentChain {
   /** mm: no piece is shorter. */
   private static final double LEAST = 1e-6;
 
+  /** Share of a whole turn that one piece runs at most. */
+  private static final double ROUND = 1 - 1e-6;
+
   final int pieces;
   final double[] length;
   final double[] curvature;
@@ -103,7 +106,10 @@ final class TangentChain {
     double s = Math.atan2(k * a, 1 - k * b) / k;
     double round = 2 * Math.PI / Math.abs(k);
     double near = s + round * Math.round((Math.min(way, round) - s) / round);
-    return near < round ? near : near - round;
+    if (near < round) {
+      return near;
+    }
+    return way > round / 2 ? ROUND * round : near - round; // From a corner round to it again.
   }
 
   /** The chain run the other way. */
