@@ -31,6 +31,16 @@ public final class ExternalFolder {
         : ExternalProgram.missing(source + " (" + path + ")");
   }
 
+  /**
+   * The same for what a network brings: where that cannot be reached the checkout is not at fault.
+   */
+  public static ExternalFolder fetched(String path, String source) {
+    Path folder = Path.of(path);
+    return Files.isDirectory(folder)
+        ? new ExternalFolder(folder)
+        : ExternalProgram.skipped(source + " (" + path + ")");
+  }
+
   /** All files below with an ending such as {@code .svg}, sorted. */
   public List<Path> files(String ending) {
     try (Stream<Path> files = Files.walk(folder)) {

@@ -29,7 +29,8 @@ class NpmIconsAgainstLibrsvgTest {
   @CsvSource({"bootstrap-icons, icons, 30", "feather-icons, dist/icons, 6"})
   void picturesAgree(String set, String where, int step) throws IOException {
     List<Path> icons =
-        ExternalFolder.of("target/icons/node_modules/" + set + "/" + where, "npm's package " + set)
+        ExternalFolder.fetched(
+                "target/icons/node_modules/" + set + "/" + where, "npm's package " + set)
             .files(".svg");
     ExternalProgram librsvg = ExternalProgram.named("rsvg-convert");
     var pictures = new BarePolygons(librsvg, folder, BarePolygons.Paint.THIN, PIXELS);
