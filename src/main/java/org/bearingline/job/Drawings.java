@@ -1,9 +1,11 @@
 package org.bearingline.job;
 
+import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Consumer;
 import org.bearingline.outline.fit.CurveFit;
+import org.bearingline.outside.DrawnLayer;
 import org.bearingline.outside.ReadingSettings;
 import org.bearingline.outside.Sketch;
 import org.bearingline.outside.Stroke;
@@ -93,10 +95,23 @@ final class Drawings {
     return name.isEmpty() || name.equals("job") ? "drawn-part" : name;
   }
 
-  private static Sketch sketch(WrittenFile file, ReadingSettings settings) {
+  /** The layers of a drawing on which there is a line. */
+  static List<DrawnLayer> layers(WrittenFile file) {
     byte[] bytes = file.drawing();
+    return isDxf(file)
+        ? DxfReader.layers(file.name(), bytes)
+        : SvgReader.layers(file.name(), bytes);
+  }
+
+  private static boolean isDxf(WrittenFile file) {
     String small = file.name().toLowerCase(Locale.ROOT);
-    return small.endsWith(".dxf") || small.endsWith(".dwg")
+    return small.endsWith(".dxf") || small.endsWith(".dwg");
+  }
+
+  /** What a drawing shows, as its file has it. */
+  static Sketch sketch(WrittenFile file, ReadingSettings settings) {
+    byte[] bytes = file.drawing();
+    return isDxf(file)
         ? DxfReader.read(file.name(), bytes, settings)
         : SvgReader.read(file.name(), bytes, settings);
   }

@@ -155,7 +155,7 @@ final class DrawnWords {
   }
 
   /** Rounded up, so that no more is promised than holds. */
-  private static String thousandths(double mm, Units units) {
+  static String thousandths(double mm, Units units) {
     return units == Units.MM
         ? String.format(Locale.ROOT, "%.3f mm", Math.ceil(mm * 1000 - 1e-6) / 1000)
         : String.format(Locale.ROOT, "%.4f in", Math.ceil(mm / 25.4 * 10000 - 1e-6) / 10000);

@@ -10,6 +10,8 @@ import org.bearingline.drawing.Drawing;
 import org.bearingline.drawing.sheet.SheetPlan;
 import org.bearingline.export.HeldFiles;
 import org.bearingline.outline.Similarity;
+import org.bearingline.outside.DrawnLayer;
+import org.bearingline.problem.Place;
 import org.bearingline.problem.Problem;
 import org.bearingline.yaml.YamlFile;
 import org.bearingline.yaml.YamlNode;
@@ -93,6 +95,31 @@ public final class JobInHand {
                             enlargement,
                             found.warnings);
                   });
+        });
+  }
+
+  /** The drawing that one part is made after, sound or not. */
+  public synchronized DrawnView drawn(String part) {
+    return told(
+        part,
+        () -> {
+          JobFile.Entry entry =
+              parts
+                  .entry(part)
+                  .filter(JobFile.Entry::isDrawn)
+                  .orElseThrow(
+                      () -> new Problem(Place.nowhere(), part + " is not made after a drawing"));
+          Wishes wishes = entry.wishes().over(job.general());
+          WrittenFile drawing = file.beside(entry.source());
+          List<DrawnLayer> layers = Drawings.layers(drawing);
+          try {
+            if (ordered(part).order.shape() instanceof DrawnDesign design) {
+              return DrawnSight.sound(design, layers, Settings.units(wishes));
+            }
+          } catch (Problem faulty) {
+            // Told with the part; the places are shown here.
+          }
+          return DrawnSight.refused(drawing, wishes.drawn(), layers, Settings.units(wishes));
         });
   }
 

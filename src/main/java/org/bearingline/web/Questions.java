@@ -34,6 +34,7 @@ final class Questions {
   Questions() {
     all.put("/api/shop", new Question("GET", "", 0, SHORT, sent -> shop));
     ask("/api/draw", SHORT, this::draw);
+    ask("/api/drawn", SHORT, this::drawn);
     ask("/api/rack", SHORT, this::rack);
     ask("/api/pages", SHORT, this::pages);
     ask("/api/job", LONG, asked -> Answer.json(job(asked).whole()));
@@ -76,6 +77,10 @@ final class Questions {
   private Answer draw(PageRequest request) {
     return Answer.json(
         job(request).view(request.text("part"), request.plate(), request.enlargement()));
+  }
+
+  private Answer drawn(PageRequest request) {
+    return Answer.json(job(request).drawn(request.text("part")));
   }
 
   private Answer rack(PageRequest request) {

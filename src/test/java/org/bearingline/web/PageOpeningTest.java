@@ -75,7 +75,7 @@ class PageOpeningTest {
       bench.until(() -> bench.text("#verdict-part").contains("360 mm × 200 mm"), "its new size");
       assertTrue(!drawn.equals(bench.outline()));
       bench.type("#drawn-height", "1m");
-      bench.awaitText("#drawn-height-refusal", "leave one of “Width” and “Height” out");
+      bench.awaitText("#drawn-height-refusal", "leave width or height out");
       bench.type("#drawn-height", "").awaitDrawing();
       bench.click("#add-part").drop("no-units.svg", "<svg xmlns='http://www.w3.org/2000/svg'");
       bench.awaitText("#verdict-words", "Not drawn");

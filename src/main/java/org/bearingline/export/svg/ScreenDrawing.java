@@ -106,6 +106,13 @@ public record ScreenDrawing(Box view, List<ScreenLayer> layers) {
     return data.toString();
   }
 
+  /** Path data of lines that need not close. */
+  public static String pathData(List<Path> paths) {
+    PathData data = new PathData(ORIGIN, SvgNumbers::coarse);
+    paths.forEach(data::add);
+    return data.toString();
+  }
+
   private static ScreenFigure figure(Figure figure) {
     if (figure instanceof Figure.Trace trace) {
       PathData data = new PathData(ORIGIN, SvgNumbers::coarse);

@@ -7,6 +7,7 @@ import java.util.OptionalDouble;
 import org.bearingline.facts.FactRow;
 import org.bearingline.facts.FactTable;
 import org.bearingline.outside.Affine;
+import org.bearingline.outside.DrawnLayer;
 import org.bearingline.outside.ReadingSettings;
 import org.bearingline.outside.Sketch;
 import org.bearingline.outside.Tally;
@@ -47,6 +48,18 @@ public final class DxfReader {
         OptionalDouble.empty(),
         ignored.phrases(),
         Optional.of(Affine.scaling(1 / scale, 1 / scale)));
+  }
+
+  /**
+   * The layers that show a line in model space; empty where nothing can be seen.
+   *
+   * @throws Problem where the file cannot be read
+   */
+  public static List<DrawnLayer> layers(String file, byte[] bytes) {
+    refuseOthers(file, bytes);
+    DxfWalk walk = new DxfWalk(DxfFile.read(file, bytes), Optional.empty(), new Tally());
+    walk.all(Affine.IDENTITY);
+    return walk.layers();
   }
 
   private static void refuseOthers(String file, byte[] bytes) {

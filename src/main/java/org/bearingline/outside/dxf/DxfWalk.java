@@ -8,6 +8,7 @@ import java.util.Set;
 import java.util.TreeSet;
 import org.bearingline.outside.Affine;
 import org.bearingline.outside.DrawingLimits;
+import org.bearingline.outside.DrawnLayer;
 import org.bearingline.outside.Figure;
 import org.bearingline.outside.FillRule;
 import org.bearingline.outside.Quoted;
@@ -30,6 +31,7 @@ final class DxfWalk {
   private final DrawingLimits limits = new DrawingLimits();
   private final List<Figure> figures = new ArrayList<>();
   private final Set<String> layersSeen = new TreeSet<>();
+  private final DrawnLayer.Count drawnOn = new DrawnLayer.Count();
 
   /** The blocks that are being inserted, so that none is inserted into itself. */
   private final Set<String> inserting = new HashSet<>();
@@ -47,6 +49,11 @@ final class DxfWalk {
   /** A few layers on which there is a line. */
   List<String> layersSeen() {
     return layersSeen.stream().limit(MOST_NAMES).toList();
+  }
+
+  /** Every layer on which a line was drawn. */
+  List<DrawnLayer> layers() {
+    return drawnOn.layers();
   }
 
   /** Walks over the whole drawing. */
@@ -119,6 +126,7 @@ final class DxfWalk {
     List<Stroke> strokes = EntityStrokes.draw(entity, map, pen, limits, ignored);
     if (!strokes.isEmpty()) {
       figures.add(new Figure(strokes, FillRule.EVEN_ODD, entity.source()));
+      drawnOn.add(on);
     }
   }
 

@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import org.bearingline.outline.Bounds;
 import org.bearingline.outside.Affine;
+import org.bearingline.outside.DrawnLayer;
 import org.bearingline.outside.ReadingSettings;
 import org.bearingline.outside.Sketch;
 import org.bearingline.outside.Tally;
@@ -31,6 +32,38 @@ public final class SvgReader {
    * @throws Problem where the file is no SVG, damaged, too large, or shows no line
    */
   public static Sketch read(String file, byte[] bytes, ReadingSettings settings) {
+    return walked(file, bytes, settings).sketch();
+  }
+
+  /**
+   * The groups with a label or an id that show a line: what may be asked for as a layer. Empty
+   * where nothing can be seen.
+   *
+   * @throws Problem where the file cannot be read
+   */
+  public static List<DrawnLayer> layers(String file, byte[] bytes) {
+    return walked(file, bytes, ReadingSettings.USUAL).walk().layers();
+  }
+
+  /** What was met, before it is asked whether that is enough. */
+  private record Walked(
+      String file, ReadingSettings settings, SvgWalk walk, Canvas canvas, Tally ignored) {
+
+    Sketch sketch() {
+      if (walk.figures().isEmpty()) {
+        throw empty(file, settings.layer(), walk, ignored);
+      }
+      return new Sketch(
+          file,
+          walk.figures(),
+          canvas.sized(),
+          OptionalDouble.empty(),
+          ignored.phrases(),
+          Optional.of(canvas.map().inverse()));
+    }
+  }
+
+  private static Walked walked(String file, byte[] bytes, ReadingSettings settings) {
     SvgFile.Content content = SvgFile.read(file, bytes);
     SvgElement root = content.root();
     Tally ignored = new Tally();
@@ -45,16 +78,7 @@ public final class SvgReader {
         new SvgWalk(
             byId, StyleRules.of(sheets, ignored), canvas.page(root), settings.layer(), ignored);
     walk.root(root, canvas.map(), canvas.viewport());
-    if (walk.figures().isEmpty()) {
-      throw empty(file, settings.layer(), walk, ignored);
-    }
-    return new Sketch(
-        file,
-        walk.figures(),
-        canvas.sized(),
-        OptionalDouble.empty(),
-        ignored.phrases(),
-        Optional.of(canvas.map().inverse()));
+    return new Walked(file, settings, walk, canvas, ignored);
   }
 
   /**

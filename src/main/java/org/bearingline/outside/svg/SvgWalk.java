@@ -3,7 +3,9 @@ package org.bearingline.outside.svg;
 import static org.bearingline.outside.svg.SvgLength.Of.HEIGHT;
 import static org.bearingline.outside.svg.SvgLength.Of.WIDTH;
 
+import java.util.ArrayDeque;
 import java.util.ArrayList;
+import java.util.Deque;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
@@ -12,6 +14,7 @@ import java.util.Set;
 import org.bearingline.outline.Bounds;
 import org.bearingline.outside.Affine;
 import org.bearingline.outside.DrawingLimits;
+import org.bearingline.outside.DrawnLayer;
 import org.bearingline.outside.Figure;
 import org.bearingline.outside.Stroke;
 import org.bearingline.outside.Tally;
@@ -34,6 +37,11 @@ final class SvgWalk {
   private final Set<SvgElement> copying = new HashSet<>();
 
   private boolean sawLayer;
+
+  /** The names of the groups that the walk is in. */
+  private final Deque<String> groups = new ArrayDeque<>();
+
+  private final DrawnLayer.Count drawnOn = new DrawnLayer.Count();
 
   /**
    * @param page what the drawing's frame shows, in the sketch's coordinates; empty where it has
@@ -76,6 +84,11 @@ final class SvgWalk {
   /** Whether the layer asked for was met. */
   boolean sawLayer() {
     return sawLayer;
+  }
+
+  /** The named groups that show a line, each with all that lies in it, in the order of the walk. */
+  List<DrawnLayer> layers() {
+    return drawnOn.layers();
   }
 
   /** Walks over the whole drawing. */
@@ -127,7 +140,7 @@ final class SvgWalk {
 
   private void walk(SvgElement element, Setting outside) {
     switch (element.name()) {
-      case "g", "a" -> entered(element, outside).ifPresent(inside -> children(element, inside));
+      case "g", "a" -> entered(element, outside).ifPresent(inside -> group(element, inside));
       case "svg" ->
           entered(element, outside)
               .ifPresent(
@@ -149,6 +162,16 @@ final class SvgWalk {
         }
       }
     }
+  }
+
+  private void group(SvgElement element, Setting inside) {
+    Optional<String> name =
+        element.isA("g")
+            ? element.attribute("label").filter(label -> !label.isEmpty()).or(element::id)
+            : Optional.empty();
+    name.ifPresent(groups::addLast);
+    children(element, inside);
+    name.ifPresent(one -> groups.removeLast());
   }
 
   private static double whole(Setting setting, boolean across) {
@@ -244,6 +267,7 @@ final class SvgWalk {
       background = figure;
     } else {
       figures.add(figure);
+      groups.forEach(drawnOn::add);
     }
   }
 }

@@ -1,10 +1,11 @@
 /** What the program answers, laid on the bench: a drawing, a refusal, the rack, the sheets, the files. */
 
+import { asDrawing } from './asdrawn.js';
 import { byId } from './dom.js';
 import { onThePage, showRefusal } from './refusals.js';
 import { say } from './say.js';
 import { showPlates, showVerdict } from './verdict.js';
-import { allLayers, plain, templateWords, verdict } from './words.js';
+import { plain, templateWords, verdict } from './words.js';
 import * as works from './work.js';
 
 /** @typedef {import('./types.js').Drawing} Drawing */
@@ -24,12 +25,15 @@ export function answers(bench) {
         return;
       }
       const { work } = bench.desk;
+      if (bench.faulty) {
+        bench.see(null);
+      }
       bench.board.show(drawing, wish.enlargement, fresh);
       showRefusal(null, work);
       showVerdict(drawing, null, false);
       bench.leftovers.show(drawing, bench.board.marked);
       bench.order.show(drawing);
-      bench.layers.show(allLayers(drawing), bench.hidden);
+      bench.layers.show(bench.shownLayers(), bench.hidden);
       showPlates(drawing, bench.plate);
       bench.showFields();
       bench.showFiles();
@@ -63,8 +67,10 @@ export function answers(bench) {
     const shown = showRefusal(refusal, bench.desk.work);
     bench.whatIf.clear();
     bench.board.busy(false);
-    bench.board.stale(true);
-    showVerdict(bench.drawing, refusal, shown !== null);
+    // A drawing with faults is no old news: it is what is to be mended.
+    bench.board.stale(!bench.faulty);
+    bench.refusalShown = shown !== null;
+    showVerdict(bench.drawing, refusal, bench.refusalShown);
     if (!shown) {
       say(onThePage(refusal.sentence));
     } else if (refusal.sentence !== before) {
@@ -78,6 +84,23 @@ export function answers(bench) {
     bench.pages = null;
     if (!bench.refusal && !showRefusal(doubt, bench.desk.work)) {
       bench.note(onThePage(doubt.sentence), true);
+    }
+  }
+
+  /** @param {import('./types.js').Sight} sight @param {any} wish */
+  function sighted(sight, wish) {
+    const again = bench.faulty;
+    bench.see(sight);
+    if (!sight.sound) {
+      bench.drawing = null;
+      bench.board.show(asDrawing(sight, wish.work.part), bench.board.enlargement(sight.view.width, sight.view.height), !again);
+      bench.leftovers.show(null, null);
+      bench.layers.show([], bench.hidden);
+      if (bench.refusal) {
+        showVerdict(null, bench.refusal, bench.refusalShown);
+      }
+    } else if (bench.drawing) {
+      bench.layers.show(bench.shownLayers(), bench.hidden);
     }
   }
 
@@ -111,5 +134,5 @@ export function answers(bench) {
     bench.showFiles();
   }
 
-  return { drawn, refused, doubted, racked, paged, listed };
+  return { drawn, refused, doubted, sighted, racked, paged, listed };
 }

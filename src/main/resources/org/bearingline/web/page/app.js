@@ -43,6 +43,7 @@ async function begin() {
     refused: (refusal, wish) => heard.refused(refusal, wish),
     doubted: (doubt) => heard.doubted(doubt),
     racked: (rack) => heard.racked(rack),
+    sighted: (sight, wish) => heard.sighted(sight, wish),
     paged: (pages) => heard.paged(pages),
     listed: (job) => heard.listed(job),
     lost: (error) => {

@@ -5,6 +5,7 @@
 
 import { Refused, post } from './api.js';
 import { latest } from './latest.js';
+import { onTheBoard } from './work.js';
 
 /** @typedef {import('./types.js').Work} Work */
 
@@ -26,6 +27,7 @@ export class Asking {
    * @param {() => void} tell.answered
    * @param {(rack: any, wish: any) => void} tell.racked
    * @param {(pages: any, wish: any) => void} tell.paged
+   * @param {(sight: any, wish: any) => void} tell.sighted
    * @param {(job: any, wish: any) => void} tell.listed
    */
   constructor(tell) {
@@ -39,11 +41,14 @@ export class Asking {
     }, (error, wish) => this.failed(error, (trouble) => tell.refused(trouble, wish)));
     this.rack = this.slow('/api/rack', tell.racked);
     this.pages = this.slow('/api/pages', tell.paged);
+    // What is wrong with a drawing is told with its part; here nothing is told twice.
+    this.sight = this.slow('/api/drawn', tell.sighted, () => {});
     this.job = this.slow('/api/job', tell.listed);
   }
 
-  /** @param {string} path @param {(answer: any, wish: any) => void} accept */
-  slow(path, accept) {
+  /** @param {string} path @param {(answer: any, wish: any) => void} accept
+   * @param {(trouble: import('./types.js').Trouble) => void} [refuse] */
+  slow(path, accept, refuse = (trouble) => this.tell.doubted(trouble)) {
     return latest((wish) => this.put(path, wish.body), (answer, wish) => {
       this.tell.answered();
       if (wish.number === this.number) {
@@ -51,7 +56,7 @@ export class Asking {
       }
     }, (error, wish) => this.failed(error, (trouble) => {
       if (wish.number === this.number) {
-        this.tell.doubted(trouble);
+        refuse(trouble);
       }
     }));
   }
@@ -69,6 +74,9 @@ export class Asking {
     clearTimeout(this.resting);
     clearTimeout(this.longResting);
     this.resting = setTimeout(() => {
+      if (onTheBoard(work)?.item.drawing) {
+        this.sight.ask({ body: { state, part: work.part }, number, work });
+      }
       this.rack.ask({ body: { state, part: work.part }, number });
       this.pages.ask({ body, number });
     }, REST);

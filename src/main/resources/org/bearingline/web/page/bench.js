@@ -5,7 +5,7 @@ import { fittings } from './fittings.js';
 import { writeLength } from './length.js';
 import { measured } from './realsize.js';
 import { say } from './say.js';
-import { plain } from './words.js';
+import { allLayers, plain } from './words.js';
 import * as works from './work.js';
 
 /** @typedef {import('./types.js').Work} Work */
@@ -26,6 +26,12 @@ export class Bench {
     this.drawing = null;
     /** @type {Trouble|null} */
     this.refusal = null;
+    /** The drawing that the part on the board is made after. @type {import('./types.js').Sight|null} */
+    this.sight = null;
+    /** Part that it belongs to. */
+    this.sightPart = '';
+    /** Whether a field shows the refusal. */
+    this.refusalShown = false;
     /** Shape that the drawing was made from. @type {string|undefined} */
     this.drawnShape = undefined;
     /** @type {import('./types.js').Rack|null} */
@@ -53,6 +59,7 @@ export class Bench {
     this.order = fitted.order;
     this.layers = fitted.layers;
     this.drawnPart = fitted.drawnPart;
+    this.asDrawn = fitted.asDrawn;
     this.stock = fitted.stock;
     this.paper = fitted.paper;
     this.kit = fitted.kit;
@@ -143,6 +150,9 @@ export class Bench {
     }
     byId('measures-teach').hidden = measures.length === 0 || Boolean(item.drawing);
     this.drawnPart.show(item);
+    if (this.sight && (this.sightPart !== work.part || !item.drawing)) {
+      this.see(null);
+    }
     byId('no-measures').hidden = measures.length > 0 || Boolean(item.drawing);
     setText(byId('no-measures'), works.onTheBoard(work)?.list === 'panels' ? 'A panel takes its size from the frame it sits in.'
       : 'This shape has no measures to set.');
@@ -174,6 +184,12 @@ export class Bench {
     this.files.show(work.part, own, whole, this.drawing?.cautions ?? this.shop?.cautions ?? []);
   }
 
+  /** Every line that can be shown or not, that of the part's own drawing too. */
+  shownLayers() {
+    const layers = this.drawing ? allLayers(this.drawing) : [];
+    return this.sight?.sound ? [...layers, { id: 'drawn', title: 'as drawn', role: 'note', words: [], figures: [] }] : layers;
+  }
+
   /** @param {boolean} on */
   showMap(on) {
     this.map = on;
@@ -195,14 +211,42 @@ export class Bench {
     return works.onTheBoard(work)?.item[name] === undefined ? works.withJob(work, fields) : works.withFields(work, fields);
   }
 
-  /** @param {number} number of a leftover */
+  /** @param {import('./types.js').Sight|null} sight of the drawing of the part on the board */
+  see(sight) {
+    this.sight = sight;
+    this.sightPart = sight ? this.desk.work.part : '';
+    this.asDrawn.show(sight);
+    this.drawnPart.know(sight?.layers ?? []);
+    this.board.underlay(sight?.sound ? sight : null);
+    this.asDrawn.mark(sight?.sound ? null : this.board.marked);
+  }
+
+  /** Whether a drawing that no part can be made of lies on the board. */
+  get faulty() {
+    return this.sight !== null && !this.sight.sound && this.sightPart === this.desk.work.part;
+  }
+
+  /** @param {import('./types.js').Spot} spot of the drawing, looked at or no more */
+  lookAt(spot) {
+    if (this.faulty && spot.kind !== 'gap') {
+      this.pick(spot.number);
+      return;
+    }
+    const same = this.board.spot?.number === spot.number;
+    this.board.lookInto(same ? null : spot);
+    this.leftovers.show(this.drawing, this.board.marked);
+    this.asDrawn.mark(same ? null : spot.number);
+  }
+
+  /** @param {number} number of a leftover, or of a fault of the drawing */
   pick(number) {
     const same = this.board.marked === number;
     this.board.mark(same ? null : number);
     this.leftovers.show(this.drawing, this.board.marked);
+    this.asDrawn.mark(this.faulty ? this.board.marked : null);
     if (!same) {
       this.board.bring(number);
-      this.leftovers.reveal(number);
+      (this.faulty ? this.asDrawn : this.leftovers).reveal(number);
     }
   }
 

@@ -43,6 +43,8 @@ export class Board {
     this.enlarged = 1;
     /** @type {Pages|null} */
     this.pages = null;
+    /** Place of the part's own drawing that is looked at. @type {import('./types.js').Spot|null} */
+    this.spot = null;
     this.hidden = new Set();
     this.glide = 0;
     gestures(this.window, () => this.view, (view) => this.look(view), {
@@ -98,8 +100,31 @@ export class Board {
     }
   }
 
+  /** Lays the drawing that the part was made after on it. @param {import('./types.js').Sight|null} sight */
+  underlay(sight) {
+    setAttr(/** @type {Element} */ (document.querySelector('.drawn-line')), 'd', sight?.drawn ?? '');
+    byId('drawn-rings').replaceChildren(...(sight?.places ?? []).map((spot) => svg('circle', { class: 'drawn-ring', 'data-place': spot.number, cx: spot.x, cy: spot.y })));
+    this.lookInto(null);
+  }
+
+  /** Looks at a place of the drawing through the glass. @param {import('./types.js').Spot|null} spot */
+  lookInto(spot) {
+    if (spot) {
+      this.mark(null);
+    }
+    this.spot = spot;
+    for (const ring of document.querySelectorAll('.drawn-ring')) {
+      ring.classList.toggle('looked-at', Number(/** @type {SVGElement} */ (ring).dataset.place) === spot?.number);
+    }
+    this.showLoupe();
+    if (spot) {
+      this.bringPoint(spot);
+    }
+  }
+
   /** Nothing lies on the board. */
   clear() {
+    this.underlay(null);
     this.drawing = null;
     this.lay([]);
     this.drawn.replaceChildren();
@@ -146,6 +171,7 @@ export class Board {
   /** @param {number|null} number of a leftover to point at */
   mark(number) {
     this.marked = number;
+    this.spot = null;
     this.flags.mark(number, this.hidden.has('leftover'));
     this.showLoupe();
   }
@@ -153,15 +179,19 @@ export class Board {
   /** Shows a leftover even where it lay outside the window. @param {number} number */
   bring(number) {
     const leftover = this.drawing?.leftovers.find((one) => one.number === number);
-    if (!leftover) {
-      return;
+    if (leftover) {
+      this.bringPoint(leftover);
     }
-    const spot = views.onScreen(this.view, leftover);
+  }
+
+  /** @param {{x: number, y: number}} point */
+  bringPoint(point) {
+    const spot = views.onScreen(this.view, point);
     const inside = spot.x > RULE + 20 && spot.y > RULE + 20
       && spot.x < this.size.width - 20 && spot.y < this.size.height - 20;
     if (!inside) {
       this.shownWhole = false;
-      this.glideTo(views.centredOn(this.view.scale, leftover, this.size));
+      this.glideTo(views.centredOn(this.view.scale, point, this.size));
     }
   }
 
@@ -261,7 +291,8 @@ export class Board {
 
   showLoupe() {
     const leftover = this.drawing?.leftovers.find((one) => one.number === this.marked) ?? null;
-    this.loupe.show(leftover, this.drawing?.tool.bit ?? 0, (point) => views.onScreen(this.view, point), this.enlarged);
+    const looked = this.spot ? { ...this.spot, d: '' } : leftover;
+    this.loupe.show(looked, this.spot ? 0 : this.drawing?.tool.bit ?? 0, (point) => views.onScreen(this.view, point), this.enlarged);
   }
 
   /** What the whole is: the drawing, and the sheets that lie over it. */

@@ -1,6 +1,7 @@
 /** Fits the bench out: makes each thing on it and tells it what the others do when it is used. */
 
 import { Refused, post } from './api.js';
+import { AsDrawn } from './asdrawn.js';
 import { Board } from './board.js';
 import { byId } from './dom.js';
 import { Drawn } from './drawn.js';
@@ -54,6 +55,10 @@ export function fittings(bench) {
     board.hide(bench.hidden);
   });
   const drawnPart = new Drawn((fields) => change(works.withFields(desk.work, fields), `drawn ${Object.keys(fields)[0]}`));
+  const asDrawn = new AsDrawn({
+    pick: (spot) => bench.lookAt(spot),
+    set: (fields) => change(works.withFields(desk.work, fields), `drawn ${Object.keys(fields)[0]}`),
+  });
   const stock = new Stock({
     part: (fields) => change(works.withFields(desk.work, fields), `part ${Object.keys(fields)[0]}`),
     stock: (fields) => change(works.withStock(desk.work, fields), 'stock'),
@@ -94,7 +99,7 @@ export function fittings(bench) {
   board.hide(bench.hidden);
   const files = new Files({ take: () => {}, print: () => {}, zip: () => {} });
   buttons(bench);
-  return { board, real, tape, measures, whatIf, rack, leftovers, order, layers, drawnPart, stock, paper, kit, parts, files };
+  return { board, real, tape, measures, whatIf, rack, leftovers, order, layers, drawnPart, asDrawn, stock, paper, kit, parts, files };
 }
 
 /** @param {import('./bench.js').Bench} bench */

@@ -35,7 +35,7 @@ export class Flags {
       const flag = this.all[i];
       flag.leftover = leftover;
       flag.button.textContent = String(leftover.number);
-      setAttr(flag.button, 'aria-label', `Place ${leftover.number} that the bit leaves: ${leftover.words.replace(/^\d+ +/, '')}`);
+      setAttr(flag.button, 'aria-label', leftover.label ?? `Place ${leftover.number} that the bit leaves: ${leftover.words.replace(/^\d+ +/, '')}`);
     });
     for (const gone of this.all.splice(leftovers.length)) {
       gone.button.remove();

@@ -6,7 +6,7 @@ import { LAYERS } from './words.js';
 /** @typedef {import('./types.js').Layer} Layer */
 
 /** Everything that can be switched, in the order of the work. */
-const ORDER = ['part', 'template', 'leftover', 'overcut', 'rough-line', 'cutter-centre', 'feed', 'groove', 'panel', 'recess', 'holding', 'stock', 'marks', 'labels'];
+const ORDER = ['part', 'template', 'leftover', 'overcut', 'rough-line', 'cutter-centre', 'feed', 'groove', 'panel', 'recess', 'holding', 'stock', 'marks', 'drawn', 'labels'];
 
 export class Layers {
   /** @param {(id: string, on: boolean) => void} turn */

@@ -9,6 +9,10 @@ import { headScale } from './paint.js';
 /** Share of the glass's width that a leftover's box takes. */
 const SHARE = 0.5;
 
+/** Pixels for a mm at most; what moved by hundredths of a millimetre is shown larger. */
+const LARGEST = 60;
+const LARGEST_MOVE = 4000;
+
 export class Loupe {
   /** @param {HTMLElement} place that the glass lies in @param {SVGElement} world drawn through it */
   constructor(place, world) {
@@ -24,7 +28,7 @@ export class Loupe {
   }
 
   /**
-   * @param {Leftover|null} leftover null to take the glass away
+   * @param {Leftover|(import('./types.js').Spot & {d: string})|null} leftover null to take the glass away
    * @param {number} bit diameter in mm
    * @param {(point: {x: number, y: number}) => {x: number, y: number}} onScreen
    * @param {number} enlargement of the drawing's lettering
@@ -36,7 +40,7 @@ export class Loupe {
     }
     const width = this.glass.clientWidth || 220;
     const box = boxOf(leftover);
-    const scale = Math.min(60, (width * SHARE) / Math.max(box.reach, 0.2));
+    const scale = Math.min(leftover.reach ? LARGEST_MOVE : LARGEST, (width * SHARE) / Math.max(box.reach, 0.2));
     const spot = onScreen(leftover);
     const room = { width: this.place.clientWidth, height: this.place.clientHeight };
     const left = spot.x + 40 + width > room.width ? spot.x - 40 - width : spot.x + 40;
@@ -63,8 +67,11 @@ export class Loupe {
   }
 }
 
-/** @param {Leftover} leftover middle of its ends and how far it reaches from there, in mm */
+/** @param {Leftover|(import('./types.js').Spot & {d: string})} leftover middle of its ends and how far it reaches from there, in mm */
 function boxOf(leftover) {
+  if (leftover.reach) {
+    return { x: leftover.x, y: leftover.y, reach: leftover.reach };
+  }
   const points = [...leftover.d.matchAll(/(-?[\d.]+(?:e-?\d+)?)[ ,](-?[\d.]+(?:e-?\d+)?)(?=[MLAZ]|$)/g)]
     .map((pair) => ({ x: Number(pair[1]), y: Number(pair[2]) }));
   if (points.length < 2) {

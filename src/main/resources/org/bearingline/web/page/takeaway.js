@@ -106,6 +106,12 @@ export function wireFiles(desk, bench, trouble) {
       desk.change(works.withKit(desk.work, what.kit), 'kit', false);
       bench.note(`The rack holds what ${from} lists.`);
     } else if (what.kind === 'drawing') {
+      const again = works.withDrawingAgain(desk.work, from, what.text);
+      if (again) {
+        desk.change(again, `draw ${from} again`, true);
+        bench.note(`${from} is read again; what was set for the part stays.`);
+        return;
+      }
       desk.change(works.withDrawing(desk.work, from, what.text), `draw ${from}`, true);
       bench.note(`${from} is a part now: say which edges are sawn and how large it is.`);
     } else {

@@ -36,6 +36,21 @@
  * @property {string} words
  * @property {string} advice
  * @property {number} depthMm
+ * @property {string} [label] of its flag, where it is no place that the bit leaves
+ * @property {number} [reach] mm across that the reading glass shows, where there is no shape to show
+ *
+ * @typedef {{number: number, kind: 'fault'|'outline'|'gap'|'move', x: number, y: number,
+ *     words: string, reach: number}} Spot a place of a drawing made elsewhere
+ * @typedef {object} Sight the answer of /api/drawn: the drawing that a part is made after
+ * @property {boolean} sound whether a part can be made of it
+ * @property {Box} view
+ * @property {string} drawn path data
+ * @property {string} clean path data
+ * @property {Spot[]} places
+ * @property {number} more faults that have no place here
+ * @property {string[]} words
+ * @property {{name: string, shapes: number}[]} layers
+ * @property {{write: string, words: string}[]} units what one unit may be, where the file says none
  *
  * @typedef {object} Drawing the answer of /api/draw
  * @property {string} part

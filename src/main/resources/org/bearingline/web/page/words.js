@@ -15,6 +15,7 @@ export const LAYERS = {
   holding: ['Room for clamps', 'Strokes: a clamp may stand here. Where they slant the other way, hold the work with tape.'],
   stock: ['Stock', 'The blank that the part is made from.'],
   marks: ['Marks', 'Centre, shoulder and drill marks to carry over to the work.'],
+  drawn: ['As drawn', 'The line of your drawing before it was made clean, with a ring where a gap was closed and where it moved most.'],
   labels: ['Measures and words', 'Dimensions written on the drawing.'],
 };
 

@@ -76,17 +76,35 @@ export function withPart(work, shape, files = {}) {
 
 /**
  * @param {Work} work
+ * @param {string} file name of a drawing that was mended
+ * @param {string} text of it
+ * @returns {Work|null} with the drawing of the part on the board in place of the old one; null where
+ *     that part is made after another file
+ */
+export function withDrawingAgain(work, file, text) {
+  const drawing = onTheBoard(work)?.item.drawing;
+  const { plain, ending } = drawingName(file);
+  return drawing && drawing === `${plain}${ending}` ? { ...work, files: { ...work.files, [drawing]: text } } : null;
+}
+
+/**
+ * @param {Work} work
  * @param {string} file name of a drawing
  * @param {string} text of it
  * @returns {Work} with a part made after the drawing
  */
 export function withDrawing(work, file, text) {
-  const [, stem, ending] = /** @type {string[]} */ (/^(.*?)(\.[^.]*)?$/.exec(file));
-  const plain = stem.toLowerCase().replaceAll(/[^a-z0-9]+/g, '-').replaceAll(/^-|-$/g, '') || 'drawing';
+  const { plain, ending } = drawingName(file);
   const name = freeName(work, plain);
-  const drawing = `${name}${ending.toLowerCase()}`;
+  const drawing = `${name}${ending}`;
   const job = { ...work.job, parts: [...work.job.parts, { name, drawing }] };
   return { job, files: { ...work.files, [drawing]: text }, part: name };
+}
+
+/** @param {string} file */
+function drawingName(file) {
+  const [, stem, ending] = /** @type {string[]} */ (/^(.*?)(\.[^.]*)?$/.exec(file));
+  return { plain: stem.toLowerCase().replaceAll(/[^a-z0-9]+/g, '-').replaceAll(/^-|-$/g, '') || 'drawing', ending: ending.toLowerCase() };
 }
 
 /** @param {Work} work @param {string} shape @returns {Work} the part on the board made after another
