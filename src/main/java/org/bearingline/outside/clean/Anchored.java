@@ -103,11 +103,7 @@ final class Anchored {
 
   // One past the steps of the element at a step.
   private int end(int at, int to) {
-    int next = at + 1;
-    while (next < to && course.element[next] == course.element[at] && !isChord(at)) {
-      next++;
-    }
-    return next;
+    return isChord(at) ? at + 1 : course.pieceEnd(at, to);
   }
 
   private boolean collect(int from, int to) {
@@ -141,7 +137,7 @@ final class Anchored {
   }
 
   private boolean isChord(int step) {
-    return course.elements.get(course.element[step]) instanceof StrokePiece.Chords;
+    return course.pieceAt(step) instanceof StrokePiece.Chords;
   }
 
   // Null where what is drawn over the steps is free to move.
@@ -150,10 +146,11 @@ final class Anchored {
       Arc arc = (Arc) course.drawn[from];
       return Arc.between(course.at(from), course.at(to), arc.center(), arc.sweep() > 0);
     }
-    boolean plain = course.elements.get(course.element[from]) instanceof StrokePiece.Plain;
-    boolean straight = course.step[from] == Course.Step.CHORD && !course.bent[from];
-    boolean meant = plain || course.length(from) > Window.LONG * tolerance;
-    return straight && meant && to == from + 1 ? new Line(course.at(from), course.at(to)) : null;
+    boolean plain = course.pieceAt(from) instanceof StrokePiece.Plain;
+    boolean meant = plain || course.isMeantLine(from, tolerance);
+    return course.isFlat(from) && meant && to == from + 1
+        ? new Line(course.at(from), course.at(to))
+        : null;
   }
 
   private List<Primitive> pieces(int from, int to) {
@@ -247,8 +244,10 @@ final class Anchored {
             part,
             tolerance,
             sharp,
-            before == null ? null : state(before.piece()),
-            after == null ? null : state(after.piece()));
+            new EndStates(
+                before == null ? null : state(before.piece()),
+                after == null ? null : state(after.piece()),
+                false));
     int least = 1 + (before == null ? 0 : 1) + (after == null ? 0 : 1);
     return groups.size() == 1 && groups.get(0).pieces().size() >= least
         ? groups.get(0).pieces()
@@ -265,9 +264,9 @@ final class Anchored {
     return drawn instanceof Arc ? Course.Step.ARC : Course.Step.CHORD;
   }
 
-  private static Window.State state(Primitive piece) {
+  private static TangentChain.State state(Primitive piece) {
     Point middle = piece.middle();
     Point along = piece.tangentAt(0.5);
-    return new Window.State(middle.x(), middle.y(), Math.atan2(along.y(), along.x()));
+    return new TangentChain.State(middle.x(), middle.y(), Math.atan2(along.y(), along.x()));
   }
 }

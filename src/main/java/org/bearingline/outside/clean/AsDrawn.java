@@ -90,18 +90,13 @@ final class AsDrawn {
     }
     int at = from;
     while (at < to) {
-      int element = course.element[at];
-      int next = at + 1;
-      while (next < to && course.element[next] == element) {
-        next++;
-      }
       if (at > from && course.joint[at] > SMOOTH) {
         return false;
       }
-      if (!add(course.elements.get(element))) {
+      if (!add(course.pieceAt(at))) {
         return false;
       }
-      at = next;
+      at = course.pieceEnd(at, to);
     }
     flush();
     for (int i = 0; i + 1 < pieces.size(); i++) {

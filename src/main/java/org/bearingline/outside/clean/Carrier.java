@@ -18,6 +18,11 @@ record Carrier(double x, double y, double tx, double ty, double curvature) {
     return new Carrier(p.x(), p.y(), t.x(), t.y(), curvature);
   }
 
+  /** The centre of a circle. */
+  Point center() {
+    return new Point(x - ty / curvature, y + tx / curvature);
+  }
+
   /**
    * Signed distance in mm from the carrier to a point, positive to the left: with a along and b to
    * the left of the direction, (2b − κ(a² + b²)) / (1 + √(1 − 2κb + κ²(a² + b²))).

@@ -151,23 +151,15 @@ final class CarrierFit {
   private Carrier improved(Carrier c, int from, int to) {
     double[] m = new double[9];
     double[] v = new double[3];
+    DistanceSlopes slopes = new DistanceSlopes(c);
     int stride = stride(from, to);
     for (int i = from; i <= to; i = next(i, to, stride)) {
+      slopes.at(course.x[i], course.y[i]);
       double w = inner(i, from, to);
-      double dx = course.x[i] - c.x();
-      double dy = course.y[i] - c.y();
-      double a = c.tx() * dx + c.ty() * dy;
-      double b = c.tx() * dy - c.ty() * dx;
-      double k = c.curvature();
-      double q = a * a + b * b;
-      double root = Math.sqrt(Math.max(1e-12, 1 - 2 * k * b + k * k * q));
-      double f = (2 * b - k * q) / (1 + root);
-      double nt = -k * a / root;
-      double nb = (1 - k * b) / root;
-      double gb = -nb;
-      double gt = nt * b - nb * a;
-      double gk =
-          (-q * (1 + root) - (2 * b - k * q) * (k * q - b) / root) / ((1 + root) * (1 + root));
+      double f = slopes.off();
+      double gb = -slopes.left();
+      double gt = slopes.turned();
+      double gk = slopes.bent();
       m[0] += w * gb * gb;
       m[1] += w * gb * gt;
       m[2] += w * gb * gk;

@@ -14,6 +14,9 @@ import org.bearingline.outside.StrokePiece;
  */
 final class Course {
 
+  /** Tolerances of length from which a single chord is a line that was meant. */
+  private static final double LONG = 200;
+
   /** How the line runs between two samples. */
   enum Step {
     /** Straight, as drawn. */
@@ -85,8 +88,66 @@ final class Course {
     return anchored && drawn[step] != null && (step == 0 || step == size - 2);
   }
 
+  /** Whether a stretch starts or ends with such a step. */
+  boolean isAnchored(Stretch s) {
+    return s.from() == 0 && isAnchor(0) || s.to() == size - 1 && isAnchor(size - 2);
+  }
+
+  /** Whether a step is a straight as drawn, and not the chord of a curve. */
+  boolean isFlat(int step) {
+    return this.step[step] == Step.CHORD && !bent[step];
+  }
+
+  /** Whether a step is a chord so long that it was meant as a line. */
+  boolean isMeantLine(int step, double tolerance) {
+    return this.step[step] == Step.CHORD && length(step) > LONG * tolerance;
+  }
+
+  /** The stroke piece that a step belongs to. */
+  StrokePiece pieceAt(int step) {
+    return elements.get(element[step]);
+  }
+
+  /** One past the steps, up to {@code to}, of the stroke piece that a step belongs to. */
+  int pieceEnd(int step, int to) {
+    int next = step + 1;
+    while (next < to && element[next] == element[step]) {
+      next++;
+    }
+    return next;
+  }
+
   double length(int i) {
     return Math.hypot(x[i + 1] - x[i], y[i + 1] - y[i]);
+  }
+
+  /** mm from the first sample of a stretch straight to its last. */
+  double chord(Stretch s) {
+    return Math.hypot(x[s.to()] - x[s.from()], y[s.to()] - y[s.from()]);
+  }
+
+  /** Signed mm from a carrier to the middle of a step. */
+  double middleOff(Carrier carrier, int step) {
+    return carrier.off((x[step] + x[step + 1]) / 2, (y[step] + y[step + 1]) / 2);
+  }
+
+  /** mm that a step goes along a carrier; less than nothing where it runs back. */
+  double along(Carrier carrier, int step) {
+    double dx = x[step + 1] - x[step];
+    double dy = y[step + 1] - y[step];
+    return carrier.along((x[step] + x[step + 1]) / 2, (y[step] + y[step + 1]) / 2, dx, dy);
+  }
+
+  /**
+   * The same from one sample to another: the steps of a noisy drawing zigzag and are longer than
+   * their way.
+   */
+  double along(Carrier carrier, int from, int to) {
+    double sum = 0;
+    for (int i = from; i < to; i++) {
+      sum += along(carrier, i);
+    }
+    return sum;
   }
 
   /** Radians turned at sample i, with the step before it and the step after it. */

@@ -30,10 +30,7 @@ final class DrawnGroups {
     DrawnGroups work = new DrawnGroups(course, tolerance);
     int at = from;
     while (at < to) {
-      int next = at + 1;
-      while (next < to && course.element[next] == course.element[at]) {
-        next++;
-      }
+      int next = course.pieceEnd(at, to);
       work.add(at, next);
       at = next;
     }
@@ -50,7 +47,7 @@ final class DrawnGroups {
 
   // Nothing for chords, and for a curve that no chain of arcs follows.
   private List<Primitive> pieces(int from, int to) {
-    StrokePiece element = course.elements.get(course.element[from]);
+    StrokePiece element = course.pieceAt(from);
     if (element instanceof StrokePiece.Free free) {
       double start = isJoint(from, from - 1) ? 0 : course.parameter[from];
       double end = isJoint(to - 1, to) ? 1 : course.parameter[to];

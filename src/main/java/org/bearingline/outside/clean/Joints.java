@@ -26,14 +26,10 @@ final class Joints {
     double turn = turn(before.carrier(), after.carrier(), course.x[at], course.y[at]);
     double shorter =
         Math.min(
-            Math.min(length(before), length(after)),
+            Math.min(course.chord(before), course.chord(after)),
             Math.min(girth(before.carrier()), girth(after.carrier())));
     double slack = before.drawn() && after.drawn() ? 0 : SLOPE * tolerance / shorter;
     return Math.abs(turn) > Math.min(sharp + slack, Math.max(sharp, Math.toRadians(50)));
-  }
-
-  private double length(Stretch s) {
-    return Math.hypot(course.x[s.to()] - course.x[s.from()], course.y[s.to()] - course.y[s.from()]);
   }
 
   private static double girth(Carrier carrier) {

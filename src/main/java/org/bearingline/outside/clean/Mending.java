@@ -128,6 +128,6 @@ final class Mending {
     }
     return done < shares.length
         ? ChainFit.between(course, group, shares[done] * tolerance, sharp)
-        : DrawnGroups.between(course, group.from(), group.to(), 0.98 * tolerance);
+        : DrawnGroups.between(course, group.from(), group.to(), ChainFit.AS_DRAWN * tolerance);
   }
 }

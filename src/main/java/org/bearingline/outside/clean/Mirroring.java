@@ -269,7 +269,7 @@ final class Mirroring {
   }
 
   // Square to the middle line where the edge runs on smoothly over it; null at a corner.
-  private Window.State state(Course c, int i, Loop image, double heading) {
+  private TangentChain.State state(Course c, int i, Loop image, double heading) {
     double near = Math.max(2 * tolerance, largest);
     int n = c.size - 1;
     for (int k : new int[] {i, (i + 1) % n}) {
@@ -291,11 +291,12 @@ final class Mirroring {
     if (Math.abs(turn) > Math.toRadians(sharp)) {
       return null;
     }
-    return new Window.State(middle, on.y(), heading);
+    return new TangentChain.State(middle, on.y(), heading);
   }
 
-  private List<Primitive> doubled(Course right, Window.State start, Window.State end) {
-    List<Group> groups = ChainFit.between(right, tolerance, sharp, start, end);
+  private List<Primitive> doubled(Course right, TangentChain.State start, TangentChain.State end) {
+    List<Group> groups =
+        ChainFit.between(right, tolerance, sharp, new EndStates(start, end, false));
     List<Primitive> pieces = new ArrayList<>(Corners.joined(right, groups, tolerance));
     int last = pieces.size() - 1;
     pieces.set(0, onMiddle(pieces.get(0).reversed(), start).reversed());
@@ -310,7 +311,7 @@ final class Mirroring {
     return new Loop(whole).primitives();
   }
 
-  private Primitive onMiddle(Primitive piece, Window.State state) {
+  private Primitive onMiddle(Primitive piece, TangentChain.State state) {
     Point end = piece.end();
     double y = state != null ? state.y() : meeting(piece, end);
     return Corners.ending(piece, new Point(middle, y));

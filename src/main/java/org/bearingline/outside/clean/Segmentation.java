@@ -95,6 +95,7 @@ final class Segmentation {
     return new Stretch(from, best.to, best.carrier, false);
   }
 
+  // Along the drawn line.
   private double length(int from, int to) {
     double sum = 0;
     for (int i = from; i < to; i++) {
@@ -171,16 +172,11 @@ final class Segmentation {
       }
     }
     for (int i = from; i < to; i++) {
-      double dx = course.x[i + 1] - course.x[i];
-      double dy = course.y[i + 1] - course.y[i];
-      double mx = (course.x[i] + course.x[i + 1]) / 2;
-      double my = (course.y[i] + course.y[i + 1]) / 2;
-      boolean flat = course.step[i] == Course.Step.CHORD && !course.bent[i];
-      if (flat && !(Math.abs(carrier.off(mx, my)) <= tolerance)) {
+      if (course.isFlat(i) && !(Math.abs(course.middleOff(carrier, i)) <= tolerance)) {
         return false;
       }
-      double along = carrier.along(mx, my, dx, dy);
-      if (along < 3 * tolerance && backwards(along, dx, dy)) {
+      double along = course.along(carrier, i);
+      if (along < 3 * tolerance && isBackwards(along, course.length(i))) {
         return false;
       }
       turned += along;
@@ -189,8 +185,7 @@ final class Segmentation {
     return Math.abs(carrier.curvature()) * turned <= 2 * Math.PI + 0.05 && turned > 0;
   }
 
-  private boolean backwards(double along, double dx, double dy) {
-    double step = Math.sqrt(dx * dx + dy * dy);
+  private boolean isBackwards(double along, double step) {
     return along < 0.25 * step && step > 3 * tolerance;
   }
 }

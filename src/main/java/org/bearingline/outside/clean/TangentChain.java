@@ -23,6 +23,13 @@ final class TangentChain {
   /** Share of a whole turn that one piece runs at most. */
   private static final double ROUND = 1 - 1e-6;
 
+  /**
+   * Where a chain starts, ends or goes on from one piece to the next.
+   *
+   * @param heading direction in radians
+   */
+  record State(double x, double y, double heading) {}
+
   final int pieces;
   final double[] length;
   final double[] curvature;
@@ -132,6 +139,10 @@ final class TangentChain {
   /** sin u / u. */
   static double sinc(double u) {
     return Math.abs(u) < 1e-4 ? 1 - u * u / 6 : Math.sin(u) / u;
+  }
+
+  State state(int i) {
+    return new State(x[i], y[i], heading[i]);
   }
 
   Carrier carrier(int i) {
