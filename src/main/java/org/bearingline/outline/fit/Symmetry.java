@@ -25,9 +25,10 @@ final class Symmetry {
     }
     Point center = start.towards(end, 0.5);
     Point across = end.minus(start);
+    double none = ROUNDING * Math.max(1, Math.max(extent(start), extent(middle)));
     // A closed span is mirrored in the line through its start and its middle.
-    Point axis = across.norm() > 0 ? across.left() : middle.minus(start);
-    if (!(axis.norm() > 0)) {
+    Point axis = across.norm() > none ? across.left() : middle.minus(start);
+    if (!(axis.norm() > none)) {
       return Optional.empty();
     }
     Similarity mirror = Similarity.mirror(center, center.plus(axis));

@@ -49,7 +49,6 @@ public record CleanedOutline(
         faults.get(0).sentence(drawn)
             + more
             + "; "
-            + Waver.among(report.notes())
-                .orElse("correct the drawing there, or let --gap join what belongs together"));
+            + Waver.among(report.notes()).orElse(faults.get(0).kind().mending()));
   }
 }

@@ -15,16 +15,27 @@ public record Fault(Kind kind, Point at, String source) {
 
   /** What can be wrong with a drawn outline. */
   public enum Kind {
-    OPEN_END("the line ends here and nothing goes on within the gap"),
-    CROSSING("the outline crosses itself"),
-    TOUCHING("the outline touches itself"),
-    MEETING("two outlines cross or touch each other"),
-    NO_OUTLINE("nothing here encloses an area");
+    OPEN_END(
+        "the line ends here and nothing goes on within the gap",
+        "close it in the drawing, or let --gap join what belongs together"),
+    CROSSING("the outline crosses itself", "correct the drawing there"),
+    TOUCHING("the outline touches itself", "draw it with a little room there"),
+    MEETING(
+        "two outlines cross or touch each other",
+        "unite them in the drawing, move them apart, or take one with --layer"),
+    NO_OUTLINE("nothing here encloses an area", "draw a closed line there");
 
     private final String words;
+    private final String mending;
 
-    Kind(String words) {
+    Kind(String words, String mending) {
       this.words = words;
+      this.mending = mending;
+    }
+
+    /** What to do about it, a clause for a sentence. */
+    String mending() {
+      return mending;
     }
   }
 
