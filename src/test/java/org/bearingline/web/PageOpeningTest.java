@@ -97,6 +97,8 @@ class PageOpeningTest {
       bench.click("#scan-form button[type='submit']");
       bench.awaitText("#scan-refusal", "nothing tells how large it is");
       bench.type("#scan-dpi", "127").click("#scan-form button[type='submit']");
+      browser.await("document.getElementById('scan-take').checkVisibility()");
+      bench.click("#scan-take");
       bench.awaitDrawing();
       bench.run("document.getElementById('units-mm').click()");
       bench.until(() -> bench.text("#verdict-part").contains(" mm"), "millimetres");

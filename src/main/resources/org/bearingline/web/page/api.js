@@ -6,11 +6,13 @@ const TOKEN = 'bearingline.token';
 
 /** What came back instead of an answer. */
 export class Refused extends Error {
-  /** @param {Trouble} trouble @param {number} status 0 where nothing answered */
-  constructor(trouble, status) {
+  /** @param {Trouble} trouble @param {number} status 0 where nothing answered
+   * @param {any} [answer] all that came with the trouble */
+  constructor(trouble, status, answer = {}) {
     super(trouble.sentence);
     this.trouble = trouble;
     this.status = status;
+    this.answer = answer;
   }
 
   /** Whether the maker's input is at fault, and not the road to the program. */
@@ -95,14 +97,15 @@ async function answered(path, options) {
   if (response.ok) {
     return response;
   }
-  throw new Refused(await troubleIn(response), response.status);
+  const answer = await answerIn(response);
+  throw new Refused(answer.problem, response.status, answer);
 }
 
-/** @param {Response} response @returns {Promise<Trouble>} */
-async function troubleIn(response) {
+/** @param {Response} response @returns {Promise<{problem: Trouble}>} */
+async function answerIn(response) {
   try {
-    return (await response.json()).problem;
+    return await response.json();
   } catch {
-    return { sentence: `The program answered with status ${response.status}.`, field: null };
+    return { problem: { sentence: `The program answered with status ${response.status}.`, field: null } };
   }
 }

@@ -5,6 +5,7 @@ import { fittings } from './fittings.js';
 import { writeLength } from './length.js';
 import { measured } from './realsize.js';
 import { say } from './say.js';
+import { showTraced } from './traced.js';
 import { allLayers, plain } from './words.js';
 import * as works from './work.js';
 
@@ -150,6 +151,7 @@ export class Bench {
     }
     byId('measures-teach').hidden = measures.length === 0 || Boolean(item.drawing);
     this.drawnPart.show(item);
+    showTraced(item.shape);
     if (this.sight && (this.sightPart !== work.part || !item.drawing)) {
       this.see(null);
     }
@@ -217,6 +219,8 @@ export class Bench {
     this.sightPart = sight ? this.desk.work.part : '';
     this.asDrawn.show(sight);
     this.drawnPart.know(sight?.layers ?? []);
+    // Without a unit the rules would measure what nobody knows.
+    byId('board-window').classList.toggle('unsized', Boolean(sight?.units.length));
     this.board.underlay(sight?.sound ? sight : null);
     this.asDrawn.mark(sight?.sound ? null : this.board.marked);
   }

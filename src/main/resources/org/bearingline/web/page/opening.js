@@ -18,9 +18,10 @@ const SCANNED = /\.(png|jpe?g|tiff?)$/i;
 
 /**
  * @param {File} file
+ * @param {string} units of the maker's job
  * @returns {Promise<Opened>}
  */
-export async function opened(file) {
+export async function opened(file, units) {
   if (/\.json$/i.test(file.name)) {
     const work = JSON.parse(await file.text().catch(() => 'null'));
     if (isWork(work)) {
@@ -31,7 +32,7 @@ export async function opened(file) {
     return { kind: 'drawing', text: await file.text() };
   }
   if (SCANNED.test(file.name)) {
-    const shape = await traced(file);
+    const shape = await traced(file, units);
     return shape ? { kind: 'outline', ...shape } : { kind: 'nothing' };
   }
   const answer = await postFile('/api/open', file);

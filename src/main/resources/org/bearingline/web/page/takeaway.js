@@ -6,6 +6,7 @@ import { byId } from './dom.js';
 import { printBlob, saveBlob } from './files.js';
 import { opened, takeFiles } from './opening.js';
 import { say } from './say.js';
+import { keepTraced } from './traced.js';
 import * as works from './work.js';
 
 /** @typedef {import('./desk.js').Desk} Desk */
@@ -74,7 +75,7 @@ export function wireFiles(desk, bench, trouble) {
         bench.note(`${file.name} is with the job now.`);
         return;
       }
-      taken(await opened(file), file.name);
+      taken(await opened(file, bench.unit), file.name);
     } catch (error) {
       if (!(error instanceof Refused)) {
         throw error;
@@ -115,8 +116,9 @@ export function wireFiles(desk, bench, trouble) {
       desk.change(works.withDrawing(desk.work, from, what.text), `draw ${from}`, true);
       bench.note(`${from} is a part now: say which edges are sawn and how large it is.`);
     } else {
+      keepTraced(what.name, from, what.words);
       desk.change(works.withPart(desk.work, what.name, { [what.name]: what.text }), `draw ${from}`, true);
-      bench.note([`${from} is a part now.`, ...what.words].join(' '));
+      bench.note(`${from} is a part now.`);
     }
   }
 
