@@ -8,9 +8,11 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.regex.Pattern;
 import org.bearingline.problem.Place;
 import org.bearingline.problem.Problem;
+import org.bearingline.yaml.KeptComments;
 import org.bearingline.yaml.YamlText;
 
 /**
@@ -19,8 +21,9 @@ import org.bearingline.yaml.YamlText;
  *
  * @param job the job file's fields
  * @param files what it names, by plain file name: a text, or fields that stand for one
+ * @param opened the job file's text as it was opened, for its comments; null where there was none
  */
-public record JobState(Map<String, Object> job, Map<String, Object> files) {
+public record JobState(Map<String, Object> job, Map<String, Object> files, String opened) {
 
   private static final Pattern NAME = Pattern.compile("[a-z0-9]+(-[a-z0-9]+)*\\.(yaml|svg|dxf)");
 
@@ -42,6 +45,11 @@ public record JobState(Map<String, Object> job, Map<String, Object> files) {
     }
   }
 
+  /** A job that was not opened from a file. */
+  public JobState(Map<String, Object> job, Map<String, Object> files) {
+    this(job, files, null);
+  }
+
   /** The texts of all its files by name, the job's own as {@link JobInHand#FILE}. */
   public Map<String, String> texts() {
     Map<String, String> texts = new LinkedHashMap<>();
@@ -53,6 +61,18 @@ public record JobState(Map<String, Object> job, Map<String, Object> files) {
   /** The text of the job file. */
   public String text() {
     return YamlText.write(job);
+  }
+
+  /** Whether the file that was opened has comments that cannot be kept. */
+  public boolean losesComments() {
+    return opened != null && KeptComments.write(job, opened).isEmpty();
+  }
+
+  /** The text of the job file to be kept: with the comments of the file that was opened. */
+  public String savedText() {
+    return Optional.ofNullable(opened)
+        .flatMap(before -> KeptComments.write(job, before))
+        .orElseGet(this::text);
   }
 
   private static String text(Object file) {
@@ -71,7 +91,7 @@ public record JobState(Map<String, Object> job, Map<String, Object> files) {
   /** The job file and what it names, as bytes by name. */
   public Map<String, byte[]> saved() {
     Map<String, byte[]> saved = new LinkedHashMap<>();
-    saved.put(fileName(), text().getBytes(StandardCharsets.UTF_8));
+    saved.put(fileName(), savedText().getBytes(StandardCharsets.UTF_8));
     files.forEach((name, file) -> saved.put(name, text(file).getBytes(StandardCharsets.UTF_8)));
     return saved;
   }

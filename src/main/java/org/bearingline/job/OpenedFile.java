@@ -46,7 +46,7 @@ public record OpenedFile(JobState state, Map<String, Object> kit, List<String> m
     String text = JobState.text(name, bytes);
     YamlNode top = YamlFile.read(name, text);
     if (JobFile.isOne(top)) {
-      return job(top, Map.of());
+      return job(top, text, Map.of());
     }
     if (top.isMapping() && OF_A_KIT.stream().anyMatch(top.fields()::containsKey)) {
       Kit.read(name, text);
@@ -58,6 +58,7 @@ public record OpenedFile(JobState state, Map<String, Object> kit, List<String> m
   private static OpenedFile packed(String name, Map<String, byte[]> packed) {
     Map<String, Object> files = new LinkedHashMap<>();
     Optional<YamlNode> job = Optional.empty();
+    String written = "";
     for (Map.Entry<String, byte[]> file : packed.entrySet()) {
       if (ending(file.getKey()).isEmpty()) {
         continue;
@@ -74,15 +75,17 @@ public record OpenedFile(JobState state, Map<String, Object> kit, List<String> m
         throw new Problem(Place.file(name), "the archive holds two jobs; open one of them alone");
       } else {
         job = Optional.of(top);
+        written = text;
       }
     }
     return job(
         job.orElseThrow(
             () -> new Problem(Place.file(name), "the archive holds no job file; open one alone")),
+        written,
         files);
   }
 
-  private static OpenedFile job(YamlNode top, Map<String, Object> files) {
+  private static OpenedFile job(YamlNode top, String text, Map<String, Object> files) {
     Map<String, Object> job = fields(top);
     job.computeIfPresent("kit", (field, kit) -> kit instanceof String path ? plain(path) : kit);
     for (Map<String, Object> part : parts(job)) {
@@ -96,7 +99,8 @@ public record OpenedFile(JobState state, Map<String, Object> kit, List<String> m
     Map<String, Object> wanted = new LinkedHashMap<>(files);
     List<String> named = named(job);
     wanted.keySet().removeIf(file -> !ending(file).equals(YAML) && !named.contains(file));
-    JobState state = new JobState(job, wanted);
+    // Without a comment there is nothing in it that the fields do not say.
+    JobState state = new JobState(job, wanted, text.indexOf('#') >= 0 ? text : null);
     return new OpenedFile(state, null, state.missing());
   }
 

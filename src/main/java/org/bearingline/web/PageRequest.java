@@ -35,7 +35,8 @@ final class PageRequest {
       }
       files.put(file.getKey(), Json.tree(file.getValue()));
     }
-    return new JobState(fields(job), files);
+    JsonNode opened = state.path("opened");
+    return new JobState(fields(job), files, opened.isTextual() ? opened.textValue() : null);
   }
 
   @SuppressWarnings("unchecked")

@@ -110,9 +110,10 @@ final class Questions {
 
   private Answer save(PageRequest request) {
     JobState state = request.state();
-    Map<String, String> saved = new LinkedHashMap<>();
+    Map<String, Object> saved = new LinkedHashMap<>();
     saved.put("name", state.fileName());
-    saved.put("text", state.text());
+    saved.put("text", state.savedText());
+    saved.put("losesComments", state.losesComments());
     return Answer.json(saved);
   }
 

@@ -35,6 +35,11 @@ public final class YamlText {
    * @param tree a map, a list or a string of such; map keys are strings
    */
   public static String write(Object tree) {
+    return write(node(tree), false);
+  }
+
+  /** The text of a node, with the comments at its nodes where these are wanted. */
+  static String write(Node node, boolean comments) {
     DumpSettings settings =
         DumpSettings.builder()
             .setSchema(new FailsafeSchema())
@@ -43,16 +48,18 @@ public final class YamlText {
             .setIndent(2)
             .setIndentWithIndicator(true)
             .setWidth(100)
+            .setDumpComments(comments)
             .build();
     Lines lines = new Lines();
     Emitter emitter = new Emitter(settings, lines);
-    for (Event event : new Serialize(settings).serializeOne(node(tree))) {
+    for (Event event : new Serialize(settings).serializeOne(node)) {
       emitter.emit(event);
     }
     return lines.text.toString();
   }
 
-  private static Node node(Object tree) {
+  /** The node of a map, a list or a string of such. */
+  static Node node(Object tree) {
     if (tree instanceof Map<?, ?> map) {
       List<NodeTuple> fields = new ArrayList<>();
       map.forEach((name, value) -> fields.add(new NodeTuple(node(name), node(value))));

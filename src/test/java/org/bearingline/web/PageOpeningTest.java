@@ -62,6 +62,35 @@ class PageOpeningTest {
   }
 
   @Test
+  void theCommentsOfAJobFileAreSavedAgain() {
+    try (ShopServer server = ShopServer.start();
+        ShopBrowser browser = ShopBrowser.sized(1280, 800)) {
+      PageBench bench = PageBench.open(browser, server.address());
+      String job =
+          """
+          # Under the mirror.
+          job: Small shelf
+          units: mm
+          parts:
+            - name: rail
+              shape: straight-rail
+              quantity: 2 # left and right
+          """;
+      bench.drop("small-shelf.yaml", job).awaitDrawing();
+      bench.click("[data-write='1/2in']").awaitDrawing();
+      bench.click("#add-part").click("[data-shape='oval-top']").awaitDrawing();
+      bench.click("#save");
+      String saved = new String(browser.downloaded("small-shelf.yaml"), StandardCharsets.UTF_8);
+      assertTrue(saved.startsWith("# Under the mirror.\njob: Small shelf\n"), saved);
+      assertTrue(saved.contains("quantity: 2 # left and right"), saved);
+      assertTrue(saved.contains("bit: 1/2in"), saved);
+      assertTrue(saved.contains("oval-top"), saved);
+      assertFalse(bench.text("#note-text").contains("comments"));
+      assertEquals(List.of(), server.defects());
+    }
+  }
+
+  @Test
   void aDroppedDrawingBecomesAPartThatIsSizedAndSaysItsSawnEdges() {
     try (ShopServer server = ShopServer.start();
         ShopBrowser browser = ShopBrowser.sized(1280, 800)) {

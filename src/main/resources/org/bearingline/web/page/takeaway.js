@@ -19,14 +19,17 @@ import * as works from './work.js';
  */
 export function wireFiles(desk, bench, trouble) {
   const state = () => ({ job: desk.work.job, files: desk.work.files });
+  // The text as it was opened brings its comments to the saved one.
+  const kept = () => ({ ...state(), opened: desk.work.opened });
 
-  /** @param {string} what is being made @param {() => Promise<void>} make */
+  /** @param {string} what is being made @param {() => Promise<string|void>} make which may have a word to add */
   async function making(what, make) {
     bench.note(`Making ${what} …`);
     try {
-      await make();
-      bench.note(`${what} is ready.`);
-      say(`${what} is ready.`);
+      const more = await make();
+      const words = [`${what} is ready.`, ...(more ? [more] : [])].join(' ');
+      bench.note(words);
+      say(words);
     } catch (error) {
       if (!(error instanceof Refused)) {
         throw error;
@@ -53,12 +56,13 @@ export function wireFiles(desk, bench, trouble) {
   };
 
   byId('save').addEventListener('click', () => making('The job file', async () => {
+    const { name, text, losesComments } = await post('/api/save', { state: kept() });
     if (Object.keys(desk.work.files).length) {
-      saveBlob(await postForBytes('/api/save.zip', { state: state() }), `${fileName(desk.work.job.job)}-job.zip`);
-      return;
+      saveBlob(await postForBytes('/api/save.zip', { state: kept() }), `${fileName(desk.work.job.job)}-job.zip`);
+    } else {
+      saveBlob(new Blob([text], { type: 'application/yaml' }), name);
     }
-    const { name, text } = await post('/api/save', { state: state() });
-    saveBlob(new Blob([text], { type: 'application/yaml' }), name);
+    return losesComments ? 'The comments of the opened file are not in it.' : '';
   }));
 
   /** Files that the job on the bench names and that did not come with it. @type {Set<string>} */

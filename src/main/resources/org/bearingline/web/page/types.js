@@ -3,8 +3,9 @@
  *
  * @typedef {Record<string, any>} Part a part or panel of a job, field for field as in a job file
  * @typedef {{parts: Part[], panels?: Part[], kit?: string, units?: string, [field: string]: any}} Job
- * @typedef {{job: Job, files: Record<string, any>, part: string}} Work the maker's work: the job,
- *     the files it names, and the name of the part on the board
+ * @typedef {{job: Job, files: Record<string, any>, part: string, opened?: string|null}} Work the
+ *     maker's work: the job, the files it names, the name of the part on the board, and the text of
+ *     the job file that it came from, for its comments
  *
  * @typedef {{x: number, y: number, width: number, height: number}} Box mm on the board, y down
  * @typedef {{scale: number, x: number, y: number}} View pixels for a mm, and where mm 0, 0 lies

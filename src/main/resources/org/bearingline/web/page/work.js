@@ -71,7 +71,7 @@ export function withStock(work, fields) {
 export function withPart(work, shape, files = {}) {
   const name = freeName(work, plainName(shape));
   const job = { ...work.job, parts: [...work.job.parts, { name, shape }] };
-  return { job, files: { ...work.files, ...files }, part: name };
+  return { ...work, job, files: { ...work.files, ...files }, part: name };
 }
 
 /**
@@ -98,7 +98,7 @@ export function withDrawing(work, file, text) {
   const name = freeName(work, plain);
   const drawing = `${name}${ending}`;
   const job = { ...work.job, parts: [...work.job.parts, { name, drawing }] };
-  return { job, files: { ...work.files, [drawing]: text }, part: name };
+  return { ...work, job, files: { ...work.files, [drawing]: text }, part: name };
 }
 
 /** @param {string} file */
