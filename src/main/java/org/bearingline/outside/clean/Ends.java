@@ -52,16 +52,17 @@ final class Ends {
   private record Pair(int a, int b, double apart, double turn) {}
 
   private void pair() {
-    double cell = Math.max(gap + SAME, 1e-6);
-    Map<Long, List<Integer>> cells = new HashMap<>();
+    double size = Math.max(gap + SAME, 1e-6);
+    Map<Cell, List<Integer>> cells = new HashMap<>();
     for (int e = 0; e < points.size(); e++) {
-      cells.computeIfAbsent(key(points.get(e), cell, 0, 0), k -> new ArrayList<>()).add(e);
+      cells.computeIfAbsent(Cell.of(points.get(e), size), k -> new ArrayList<>()).add(e);
     }
     List<Pair> pairs = new ArrayList<>();
     for (int e = 0; e < points.size(); e++) {
+      Cell own = Cell.of(points.get(e), size);
       for (int dx = -1; dx <= 1; dx++) {
         for (int dy = -1; dy <= 1; dy++) {
-          List<Integer> near = cells.getOrDefault(key(points.get(e), cell, dx, dy), List.of());
+          List<Integer> near = cells.getOrDefault(own.beside(dx, dy), List.of());
           for (int other : near.subList(0, Math.min(near.size(), MOST_NEAR))) {
             double apart = points.get(e).distanceTo(points.get(other));
             if (other > e && apart <= gap + SAME) {
@@ -94,11 +95,5 @@ final class Ends {
     Point u = outward.get(a);
     Point v = outward.get(b);
     return u == null || v == null ? 1 : Math.rint((1 + u.dot(v)) * 1e9) / 1e9;
-  }
-
-  private static long key(Point p, double cell, int dx, int dy) {
-    long column = (long) Math.floor(p.x() / cell) + dx;
-    long row = (long) Math.floor(p.y() / cell) + dy;
-    return column * 0x9E3779B97F4A7C15L + row;
   }
 }
