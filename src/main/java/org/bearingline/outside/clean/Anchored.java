@@ -3,12 +3,9 @@ package org.bearingline.outside.clean;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalInt;
 import org.bearingline.outline.Arc;
-import org.bearingline.outline.Line;
 import org.bearingline.outline.Point;
 import org.bearingline.outline.Primitive;
-import org.bearingline.outside.StrokePiece;
 
 /**
  * A smooth stretch of course whose straights and arcs stay exactly where they were drawn, while the
@@ -19,32 +16,19 @@ import org.bearingline.outside.StrokePiece;
  */
 final class Anchored {
 
-  /** Tolerances of length from which a line or an arc holds what is beside it. */
-  private static final double LEAST = 50;
-
-  /** Radians that the joint of two drawn pieces may turn. */
-  private static final double SMOOTH = 2e-6;
-
   private final Course course;
   private final double tolerance;
   private final double sharp;
-  private final List<Anchor> anchors = new ArrayList<>();
+  private final List<Anchors.Anchor> anchors;
   private int windows;
 
-  private Anchored(Course course, double tolerance, double sharpDegrees) {
+  private Anchored(
+      Course course, List<Anchors.Anchor> anchors, double tolerance, double sharpDegrees) {
     this.course = course;
+    this.anchors = anchors;
     this.tolerance = tolerance;
     sharp = sharpDegrees;
   }
-
-  /**
-   * A line or arc as drawn, over steps {@code from} to {@code to}.
-   *
-   * @param from its first sample
-   * @param to its last sample
-   * @param piece as drawn
-   */
-  private record Anchor(int from, int to, Primitive piece) {}
 
   /**
    * Pieces of which every drawn line and arc is exact.
@@ -63,101 +47,33 @@ final class Anchored {
   /** Nothing where no line or arc holds, or where the curves between do not fit them. */
   static Optional<Pieces> between(
       Course course, int from, int to, double tolerance, double sharpDegrees) {
-    Anchored work = new Anchored(course, tolerance, sharpDegrees);
-    if (!work.collect(from, to)) {
+    List<Anchors.Anchor> anchors = Anchors.between(course, from, to, tolerance);
+    if (anchors.isEmpty()) {
       return Optional.empty();
     }
+    Anchored work = new Anchored(course, anchors, tolerance, sharpDegrees);
     return work.result(work.pieces(from, to));
   }
 
-  /** The same once round a closed course that starts where {@link #seam} says. */
+  /** The same once round a closed course that starts where {@link Anchors#seam} says. */
   static Optional<Pieces> ring(Course course, double tolerance, double sharpDegrees) {
-    Anchored work = new Anchored(course, tolerance, sharpDegrees);
-    if (!work.collect(0, course.size - 1) || work.anchors.get(0).from() != 0) {
+    List<Anchors.Anchor> anchors = Anchors.between(course, 0, course.size - 1, tolerance);
+    if (anchors.isEmpty() || anchors.get(0).from() != 0) {
       return Optional.empty();
     }
+    Anchored work = new Anchored(course, anchors, tolerance, sharpDegrees);
     return work.result(work.round());
-  }
-
-  /** The sample at which the longest line or arc of a closed course starts that may hold. */
-  static OptionalInt seam(Course course, double tolerance) {
-    Anchored work = new Anchored(course, tolerance, 0);
-    double longest = LEAST * tolerance;
-    int found = -1;
-    int last = course.size - 1;
-    for (int at = 0; at < last; at = work.end(at, last)) {
-      Primitive piece = work.piece(at, work.end(at, last));
-      // An element on both sides of the present seam is whole only if it starts there.
-      boolean cut = at == 0 && !work.isChord(0) && course.element[0] == course.element[last - 1];
-      if (piece != null && piece.length() > longest && !cut) {
-        longest = piece.length();
-        found = at;
-      }
-    }
-    return found < 0 ? OptionalInt.empty() : OptionalInt.of(found);
   }
 
   private Optional<Pieces> result(List<Primitive> pieces) {
     return pieces == null ? Optional.empty() : Optional.of(new Pieces(pieces, windows));
   }
 
-  // One past the steps of the element at a step.
-  private int end(int at, int to) {
-    return isChord(at) ? at + 1 : course.pieceEnd(at, to);
-  }
-
-  private boolean collect(int from, int to) {
-    int at = from;
-    boolean free = false;
-    while (at < to) {
-      int next = end(at, to);
-      Primitive piece = piece(at, next);
-      if (piece == null || piece.length() < LEAST * tolerance) {
-        free = true;
-      } else {
-        boolean meets = !anchors.isEmpty() && last().to() == at;
-        if (meets && turn(last().piece(), piece) > SMOOTH) {
-          return false;
-        }
-        anchors.add(new Anchor(at, next, piece));
-      }
-      at = next;
-    }
-    return free && !anchors.isEmpty();
-  }
-
-  private Anchor last() {
-    return anchors.get(anchors.size() - 1);
-  }
-
-  private static double turn(Primitive before, Primitive after) {
-    Point in = before.tangentAt(1);
-    Point out = after.tangentAt(0);
-    return Math.abs(Math.atan2(in.cross(out), in.dot(out)));
-  }
-
-  private boolean isChord(int step) {
-    return course.pieceAt(step) instanceof StrokePiece.Chords;
-  }
-
-  // Null where what is drawn over the steps is free to move.
-  private Primitive piece(int from, int to) {
-    if (course.drawn[from] != null) {
-      Arc arc = (Arc) course.drawn[from];
-      return Arc.between(course.at(from), course.at(to), arc.center(), arc.sweep() > 0);
-    }
-    boolean plain = course.pieceAt(from) instanceof StrokePiece.Plain;
-    boolean meant = plain || course.isMeantLine(from, tolerance);
-    return course.isFlat(from) && meant && to == from + 1
-        ? new Line(course.at(from), course.at(to))
-        : null;
-  }
-
   private List<Primitive> pieces(int from, int to) {
     List<Primitive> pieces = new ArrayList<>();
     Point start = course.at(from);
-    Anchor before = null;
-    for (Anchor after : anchors) {
+    Anchors.Anchor before = null;
+    for (Anchors.Anchor after : anchors) {
       start = join(before, before == null ? from : before.to(), after, after.from(), start, pieces);
       if (start == null) {
         return null;
@@ -171,11 +87,11 @@ final class Anchored {
     List<Primitive> pieces = new ArrayList<>();
     Point start = course.at(0);
     for (int i = 0; i < anchors.size(); i++) {
-      Anchor before = anchors.get(i);
+      Anchors.Anchor before = anchors.get(i);
       boolean last = i + 1 == anchors.size();
-      Anchor after = anchors.get(last ? 0 : i + 1);
+      Anchors.Anchor after = anchors.get(last ? 0 : i + 1);
       int right = last ? course.size - 1 : after.from();
-      if (before.to() == right && turn(before.piece(), after.piece()) > SMOOTH) {
+      if (before.to() == right && !before.runsOnAs(after)) {
         return null;
       }
       start = join(before, before.to(), after, right, start, pieces);
@@ -183,7 +99,7 @@ final class Anchored {
         return null;
       }
     }
-    pieces.set(0, cut(anchors.get(0).piece(), start, pieces.get(0).end()));
+    pieces.set(0, SamePiece.between(anchors.get(0).piece(), start, pieces.get(0).end()));
     return pieces;
   }
 
@@ -193,11 +109,16 @@ final class Anchored {
    * @return where the next one starts; null where nothing fits
    */
   private Point join(
-      Anchor before, int left, Anchor after, int right, Point start, List<Primitive> pieces) {
+      Anchors.Anchor before,
+      int left,
+      Anchors.Anchor after,
+      int right,
+      Point start,
+      List<Primitive> pieces) {
     Point end = course.at(right);
     if (left == right) {
       if (before != null) {
-        pieces.add(cut(before.piece(), start, end));
+        pieces.add(SamePiece.between(before.piece(), start, end));
       }
       return end;
     }
@@ -209,20 +130,14 @@ final class Anchored {
     int first = before == null ? 0 : 1;
     int last = after == null ? window.size() : window.size() - 1;
     if (before != null) {
-      pieces.add(cut(before.piece(), start, window.get(0).end()));
+      pieces.add(SamePiece.between(before.piece(), start, window.get(0).end()));
     }
     pieces.addAll(window.subList(first, last));
     return after == null ? end : window.get(last).start();
   }
 
-  private static Primitive cut(Primitive piece, Point start, Point end) {
-    return piece instanceof Arc arc
-        ? Arc.between(start, end, arc.center(), arc.sweep() > 0)
-        : new Line(start, end);
-  }
-
   // From the middle of the piece before to the middle of the one after; null where none fits.
-  private List<Primitive> solved(Anchor before, int left, int right, Anchor after) {
+  private List<Primitive> solved(Anchors.Anchor before, int left, int right, Anchors.Anchor after) {
     Course part = new Course();
     part.anchored = true;
     part.elements = course.elements;
@@ -245,8 +160,8 @@ final class Anchored {
             tolerance,
             sharp,
             new EndStates(
-                before == null ? null : state(before.piece()),
-                after == null ? null : state(after.piece()),
+                before == null ? null : before.middle(),
+                after == null ? null : after.middle(),
                 false));
     int least = 1 + (before == null ? 0 : 1) + (after == null ? 0 : 1);
     return groups.size() == 1 && groups.get(0).pieces().size() >= least
@@ -262,11 +177,5 @@ final class Anchored {
 
   private static Course.Step step(Primitive drawn) {
     return drawn instanceof Arc ? Course.Step.ARC : Course.Step.CHORD;
-  }
-
-  private static TangentChain.State state(Primitive piece) {
-    Point middle = piece.middle();
-    Point along = piece.tangentAt(0.5);
-    return new TangentChain.State(middle.x(), middle.y(), Math.atan2(along.y(), along.x()));
   }
 }

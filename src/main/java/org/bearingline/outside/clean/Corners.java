@@ -173,7 +173,7 @@ final class Corners {
               Math.abs(arc.center().distanceTo(start) - arc.radius()),
               Math.abs(arc.center().distanceTo(end) - arc.radius()));
       if (off < AS_DRAWN / 100) {
-        Arc on = Arc.between(start, end, arc.center(), arc.sweep() > 0);
+        Arc on = (Arc) SamePiece.between(arc, start, end);
         if (Math.abs(on.sweep() - arc.sweep()) > SLIPPED) {
           return new Line(start, end); // The ends have passed each other: next to nothing is left.
         }

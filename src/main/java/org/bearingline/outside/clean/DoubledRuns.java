@@ -16,7 +16,7 @@ import org.bearingline.outside.StrokePiece;
  * @param kept what is left, in the order given
  * @param dropped how many were dropped
  */
-record DoubledRuns(List<Chaining.Loose> kept, int dropped) {
+record DoubledRuns(List<LooseStroke> kept, int dropped) {
 
   /** Pairs of strokes compared in full; a drawing with more of them is compared no further. */
   private static final int MOST_COMPARED = 10_000;
@@ -24,7 +24,7 @@ record DoubledRuns(List<Chaining.Loose> kept, int dropped) {
   /** Looks along a free curve. */
   private static final int LOOKS = 32;
 
-  static DoubledRuns without(List<Chaining.Loose> loose, double same) {
+  static DoubledRuns without(List<LooseStroke> loose, double same) {
     int n = loose.size();
     List<List<Point>> looks = new ArrayList<>();
     List<Bounds> boxes = new ArrayList<>();
@@ -52,7 +52,7 @@ record DoubledRuns(List<Chaining.Loose> kept, int dropped) {
         }
       }
     }
-    List<Chaining.Loose> kept = new ArrayList<>();
+    List<LooseStroke> kept = new ArrayList<>();
     for (int i = 0; i < n; i++) {
       if (!gone[i]) {
         kept.add(loose.get(i));
@@ -61,7 +61,7 @@ record DoubledRuns(List<Chaining.Loose> kept, int dropped) {
     return new DoubledRuns(kept, dropped);
   }
 
-  private static boolean isRun(Chaining.Loose stroke) {
+  private static boolean isRun(LooseStroke stroke) {
     return stroke.pieces().size() > 1 || !(stroke.pieces().get(0) instanceof StrokePiece.Plain);
   }
 
@@ -106,7 +106,7 @@ record DoubledRuns(List<Chaining.Loose> kept, int dropped) {
     return false;
   }
 
-  private static List<Point> looks(Chaining.Loose stroke) {
+  private static List<Point> looks(LooseStroke stroke) {
     List<Point> points = new ArrayList<>();
     for (StrokePiece piece : stroke.pieces()) {
       if (piece instanceof StrokePiece.Chords chords) {

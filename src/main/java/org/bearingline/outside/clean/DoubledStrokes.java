@@ -17,9 +17,9 @@ import org.bearingline.outside.StrokePiece;
  * @param kept what is left, in the order given
  * @param dropped how many strokes were dropped or shortened
  */
-record DoubledStrokes(List<Chaining.Loose> kept, int dropped) {
+record DoubledStrokes(List<LooseStroke> kept, int dropped) {
 
-  static DoubledStrokes without(List<Chaining.Loose> loose, double tolerance) {
+  static DoubledStrokes without(List<LooseStroke> loose, double tolerance) {
     // Two lines a tolerance apart may be meant; a tenth of it is the same line twice.
     double same = tolerance / 10;
     Primitive[] single = new Primitive[loose.size()];
@@ -49,17 +49,16 @@ record DoubledStrokes(List<Chaining.Loose> kept, int dropped) {
         single[i] = left;
       }
     }
-    List<Chaining.Loose> kept = new ArrayList<>();
+    List<LooseStroke> kept = new ArrayList<>();
     for (int i = 0, k = 0; i < loose.size(); i++) {
       boolean isSingle = k < number.size() && number.get(k) == i;
       k += isSingle ? 1 : 0;
       if (!isSingle) {
         kept.add(loose.get(i));
       } else if (single[i] != null) {
-        Chaining.Loose one = loose.get(i);
+        LooseStroke one = loose.get(i);
         kept.add(
-            new Chaining.Loose(
-                List.of(new StrokePiece.Plain(single[i])), one.source(), one.figure()));
+            new LooseStroke(List.of(new StrokePiece.Plain(single[i])), one.source(), one.figure()));
       }
     }
     return new DoubledStrokes(kept, dropped);

@@ -1,5 +1,7 @@
 package org.bearingline.outside.clean;
 
+import org.bearingline.outline.Point;
+
 /** Tells the corners of a drawing from the joints where it was meant to run on smoothly. */
 final class Joints {
 
@@ -36,6 +38,12 @@ final class Joints {
     return carrier.curvature() == 0 ? Double.MAX_VALUE : 2 / Math.abs(carrier.curvature());
   }
 
+  /** Radians between two directions. */
+  static double bend(Point in, Point out) {
+    return Math.abs(Math.atan2(in.cross(out), in.dot(out)));
+  }
+
+  /** Radians from one carrier to another near a place, positive to the left. */
   static double turn(Carrier a, Carrier b, double x, double y) {
     return Math.IEEEremainder(b.heading(x, y) - a.heading(x, y), 2 * Math.PI);
   }

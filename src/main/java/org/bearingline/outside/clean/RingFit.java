@@ -50,7 +50,7 @@ final class RingFit {
     }
     ChainFit.Fitted fitted = turned(head.to() % last).fromCorner();
     int least = fitted.groups().size() > 1 ? Integer.MAX_VALUE : fitted.pieces();
-    OptionalInt seam = Anchored.seam(course, tolerance);
+    OptionalInt seam = Anchors.seam(course, tolerance);
     if (seam.isPresent()) {
       Course turned = course.from(seam.getAsInt());
       Optional<Anchored.Pieces> anchored = Anchored.ring(turned, tolerance, fitting.sharpDegrees());

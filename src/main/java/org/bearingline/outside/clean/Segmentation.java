@@ -176,7 +176,7 @@ final class Segmentation {
         return false;
       }
       double along = course.along(carrier, i);
-      if (along < 3 * tolerance && isBackwards(along, course.length(i))) {
+      if (along < 3 * tolerance && isBackwards(along, i)) {
         return false;
       }
       turned += along;
@@ -185,7 +185,10 @@ final class Segmentation {
     return Math.abs(carrier.curvature()) * turned <= 2 * Math.PI + 0.05 && turned > 0;
   }
 
-  private boolean isBackwards(double along, double step) {
+  private boolean isBackwards(double along, int i) {
+    double dx = course.x[i + 1] - course.x[i];
+    double dy = course.y[i + 1] - course.y[i];
+    double step = Math.sqrt(dx * dx + dy * dy); // Asked of every sample: hypot takes many times it.
     return along < 0.25 * step && step > 3 * tolerance;
   }
 }

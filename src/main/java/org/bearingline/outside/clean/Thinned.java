@@ -2,7 +2,6 @@ package org.bearingline.outside.clean;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.bearingline.outline.Arc;
 import org.bearingline.outline.Line;
 import org.bearingline.outline.Point;
 import org.bearingline.outline.Primitive;
@@ -27,8 +26,8 @@ final class Thinned {
           && drawn == (course.step[next] == Course.Step.ARC ? course.drawn[next] : null)) {
         next++;
       }
-      if (drawn instanceof Arc arc) {
-        pieces.add(Arc.between(course.at(at), course.at(next), arc.center(), arc.sweep() > 0));
+      if (drawn != null) {
+        pieces.add(SamePiece.between(drawn, course.at(at), course.at(next)));
       } else {
         lines(course, at, next, tolerance, pieces);
       }

@@ -2,8 +2,6 @@ package org.bearingline.outside.clean;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.bearingline.outline.Arc;
-import org.bearingline.outline.Line;
 import org.bearingline.outline.Point;
 import org.bearingline.outline.Primitive;
 import org.bearingline.outline.topology.Crossings;
@@ -58,8 +56,8 @@ record TinyLoops(List<Primitive> pieces, int count, double largest, Point at) {
       Primitive after = pieces.get(j);
       Point met = meeting(before, after, SAME * longest);
       if (met != null) {
-        Primitive kept = cutTo(before, before.start(), met);
-        Primitive next = cutTo(after, met, after.end());
+        Primitive kept = SamePiece.between(before, before.start(), met);
+        Primitive next = SamePiece.between(after, met, after.end());
         double length = before.length() - kept.length() + between + after.length() - next.length();
         if (length <= longest && length > 0) {
           return new Cut(rest(pieces, i, step, kept, next), length, met);
@@ -95,12 +93,5 @@ record TinyLoops(List<Primitive> pieces, int count, double largest, Point at) {
     return crossings.cross(0, 1) > 0
         ? new Point(crossings.lastX(), crossings.lastY()).plus(before.end())
         : null;
-  }
-
-  private static Primitive cutTo(Primitive piece, Point start, Point end) {
-    if (piece instanceof Arc arc) {
-      return Arc.between(start, end, arc.center(), arc.sweep() > 0);
-    }
-    return new Line(start, end);
   }
 }
