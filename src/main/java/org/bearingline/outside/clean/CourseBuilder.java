@@ -1,6 +1,5 @@
 package org.bearingline.outside.clean;
 
-import java.util.ArrayList;
 import java.util.List;
 import org.bearingline.outline.Arc;
 import org.bearingline.outline.Line;
@@ -13,9 +12,6 @@ final class CourseBuilder {
 
   /** Share of the tolerance by which a curve may leave the chords of its samples. */
   private static final double CLOSE = 0.02;
-
-  private static final int LEAST_HALVINGS = 3;
-  private static final int MOST_HALVINGS = 16;
 
   /** Degrees of an arc to one sample. */
   private static final double ARC_STEP = 4;
@@ -108,14 +104,10 @@ final class CourseBuilder {
   // Marks a corner where two pieces with known directions meet sharply.
   private void meet(Point leaving) {
     if (arriving != null) {
-      double turn = turn(arriving, leaving);
+      double turn = Joints.bend(arriving, leaving);
       course.joint[course.size - 1] = turn;
       course.corner[course.size - 1] |= turn > sharp;
     }
-  }
-
-  private static double turn(Point in, Point out) {
-    return Math.abs(Math.atan2(in.cross(out), in.dot(out)));
   }
 
   private void to(double px, double py, Course.Step kind, Arc arc) {
@@ -147,47 +139,20 @@ final class CourseBuilder {
       meet(curve.directionAfter(0));
     }
     to(start.x(), start.y(), Course.Step.CHORD, null);
-    List<Double> cuts = new ArrayList<>();
-    int stretches = Math.max(1, curve.stretches());
-    for (int i = 0; i <= stretches; i++) {
-      cuts.add((double) i / stretches);
-    }
-    cuts.addAll(curve.breaks());
-    List<Double> sorted = cuts.stream().distinct().sorted().toList();
-    for (int i = 0; i + 1 < sorted.size(); i++) {
-      double from = sorted.get(i);
-      double to = sorted.get(i + 1);
+    CurveSamples samples = new CurveSamples(curve, CLOSE * tolerance);
+    List<Double> cuts = samples.cuts();
+    for (int i = 0; i + 1 < cuts.size(); i++) {
+      double from = cuts.get(i);
       if (curve.breaks().contains(from)
-          && turn(curve.directionBefore(from), curve.directionAfter(from)) > sharp) {
+          && Joints.bend(curve.directionBefore(from), curve.directionAfter(from)) > sharp) {
         course.corner[course.size - 1] = true;
       }
-      halve(curve, from, curve.pointAt(from), to, curve.pointAt(to), 0);
-      Point end = curve.pointAt(to);
-      to(end.x(), end.y(), Course.Step.CURVE, null);
-      course.parameter[course.size - 1] = to;
+      for (CurveSamples.Sample sample : samples.between(from, cuts.get(i + 1))) {
+        to(sample.at().x(), sample.at().y(), Course.Step.CURVE, null);
+        course.parameter[course.size - 1] = sample.parameter();
+      }
     }
     arriving = curve.directionBefore(1);
-  }
-
-  private void halve(Curve curve, double from, Point a, double to, Point b, int depth) {
-    if (depth >= MOST_HALVINGS) {
-      return;
-    }
-    double half = (from + to) / 2;
-    Point middle = curve.pointAt(half);
-    if (depth >= LEAST_HALVINGS
-        && off(a, b, middle) <= CLOSE * tolerance
-        && off(a, b, curve.pointAt((3 * from + to) / 4)) <= CLOSE * tolerance) {
-      return;
-    }
-    halve(curve, from, a, half, middle, depth + 1);
-    to(middle.x(), middle.y(), Course.Step.CURVE, null);
-    course.parameter[course.size - 1] = half;
-    halve(curve, half, middle, to, b, depth + 1);
-  }
-
-  private static double off(Point a, Point b, Point p) {
-    return a.equals(b) ? a.distanceTo(p) : new Line(a, b).distanceTo(p);
   }
 
   private void finish(List<StrokePiece> pieces, boolean closed) {
@@ -203,13 +168,13 @@ final class CourseBuilder {
       }
       Point leaving = leaving(pieces.get(0));
       if (arriving != null && leaving != null) {
-        course.joint[0] = turn(arriving, leaving);
+        course.joint[0] = Joints.bend(arriving, leaving);
         course.corner[0] |= course.joint[0] > sharp;
       }
       course.corner[course.size - 1] = course.corner[0];
     }
     BentChords.mark(course, BENT);
-    markVertices();
+    ChordCorners.mark(course, sharp, tolerance);
   }
 
   private static Point leaving(StrokePiece piece) {
@@ -217,28 +182,5 @@ final class CourseBuilder {
       return free.curve().directionAfter(0);
     }
     return piece instanceof StrokePiece.Plain plain ? plain.primitive().tangentAt(0) : null;
-  }
-
-  // A vertex between chords is a corner where no smooth line could pass it within the tolerance.
-  private void markVertices() {
-    int n = course.size;
-    for (int i = course.closed ? 0 : 1; i < n - 1; i++) {
-      int before = course.before(i);
-      if (course.step[before] == Course.Step.CURVE && course.step[i] == Course.Step.CURVE) {
-        continue;
-      }
-      if (course.bent[before] && course.bent[i]) {
-        course.corner[i] = false;
-        continue;
-      }
-      double turn = Math.abs(course.turn(before, i, course.after(i)));
-      double shorter = Math.min(course.length(before), course.length(i));
-      if (turn > sharp && shorter / 2 * Math.tan(turn / 4) > tolerance) {
-        course.corner[i] = true;
-      }
-    }
-    if (course.closed) {
-      course.corner[n - 1] = course.corner[0];
-    }
   }
 }
