@@ -25,7 +25,7 @@ class PageDrawingTest {
     return "<path d='" + d + "' fill='none' stroke='#000'/>";
   }
 
-  /** The upper edge crosses itself at x 100, y 30, as its two straights do. */
+  /** Its straights y = 20 + (x - 20) / 6 and y = 10 + (140 - x) / 2 meet at x 95, y 32.5. */
   private static final String CROSSED =
       svg(path("M20 20L140 40V10L60 50V120H220V70C180 70 170 20 20 20Z"));
 
@@ -113,6 +113,7 @@ class PageDrawingTest {
       PageBench bench = PageBench.open(browser, server.address());
       bench.drop("crossed.svg", CROSSED).awaitText("#verdict-words", "crosses itself");
       browser.await("document.querySelectorAll('#drawing-places button').length > 0");
+      bench.awaitText("#drawing-places", "x 95, y 32.5 of the file");
       browser.picture("drawing-crossed");
       assertTrue(bench.is("document.querySelectorAll('.flag').length > 0"));
       assertEquals(List.of(), server.defects());

@@ -10,8 +10,15 @@ const STAND = 44;
 /** Its radius in pixels. */
 const ROUND = 16;
 
+/** Where the place of the flags begins, in pixels of the board. */
+const RIM = 26;
+
 /** Where it may stand, the best first: aside and away from the part's middle, in times of STAND. */
 const PLACES = [[0.5, 1], [-0.5, 1], [0, 1.15], [1, 0.6], [-1, 0.6], [0.5, 1.7], [-0.5, 1.7], [0.5, -1], [-0.5, -1]];
+
+/** Farther ones, all round, where many flags crowd: in times of STAND. */
+const FARTHER = [1.15, 1.9, 2.7, 3.5, 4.5].flatMap((far) => [0, 1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 11].map((hour) =>
+  [far * Math.sin((hour * Math.PI) / 6), far * Math.cos((hour * Math.PI) / 6)]));
 
 export class Flags {
   /** @param {HTMLElement} place @param {(number: number) => void} pick */
@@ -62,16 +69,21 @@ export class Flags {
   stand(onScreen, middle, words) {
     /** @type {{x: number, y: number}[]} */
     const standing = [];
+    const room = { width: this.place.clientWidth, height: this.place.clientHeight };
+    // The place of the flags begins inside the rules, where their coordinates begin at the board's corner.
+    const inside = (/** @type {number} */ at, /** @type {number} */ far) => at > RIM + ROUND && at < far + RIM - ROUND;
     for (const flag of this.all) {
       const spot = onScreen(flag.leftover);
       const down = spot.y >= middle.y ? 1 : -1;
       const aside = spot.x >= middle.x ? 1 : -1;
+      const seen = inside(spot.x, room.width) && inside(spot.y, room.height);
       const covers = (/** @type {number[]} */ [x, y]) => {
         const at = { x: spot.x + x * aside * STAND, y: spot.y + y * down * STAND };
         return words.filter((word) => Math.abs(word.x - at.x) < word.half + ROUND && Math.abs(word.y - at.y) < ROUND + 8).length
-          + standing.filter((one) => Math.hypot(one.x - at.x, one.y - at.y) < 2.2 * ROUND).length * 2;
+          + standing.filter((one) => Math.hypot(one.x - at.x, one.y - at.y) < 2.2 * ROUND).length * 3
+          + (seen && !(inside(at.x, room.width) && inside(at.y, room.height)) ? 2 : 0);
       };
-      const [x, y] = PLACES.reduce((best, place) => (covers(place) < covers(best) ? place : best));
+      const [x, y] = freest(PLACES, covers) ?? freest(FARTHER, covers) ?? least([...PLACES, ...FARTHER], covers);
       const dx = x * aside * STAND;
       const dy = y * down * STAND;
       standing.push({ x: spot.x + dx, y: spot.y + dy });
@@ -79,4 +91,16 @@ export class Flags {
       flag.leader.style.transform = `translate(${spot.x}px, ${spot.y}px) rotate(${Math.atan2(dy, dx)}rad) scaleX(${Math.hypot(dx, dy)})`;
     }
   }
+}
+
+/** @param {number[][]} places @param {(place: number[]) => number} covers
+ * @returns {number[]|undefined} the first that covers nothing */
+function freest(places, covers) {
+  return places.find((place) => covers(place) === 0);
+}
+
+/** @param {number[][]} places @param {(place: number[]) => number} covers */
+function least(places, covers) {
+  return places.map((place) => ({ place, covered: covers(place) }))
+    .reduce((best, one) => (one.covered < best.covered ? one : best)).place;
 }
