@@ -4,8 +4,13 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.List;
+import java.util.Locale;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 import org.openqa.selenium.Keys;
 
 /**
@@ -172,6 +177,35 @@ class PageDrawingTest {
       bench.run("document.getElementById('units-mm').click()");
       bench.until(() -> bench.text("#verdict-part").contains("250 mm × 80 mm"), "its size");
       browser.await("document.querySelectorAll('.drawing-choice').length === 0");
+      assertEquals(List.of(), server.defects());
+    }
+  }
+
+  /** A circle of 200 mm by so many points that their text is longer than a state may be. */
+  @Test
+  void aVeryLongDrawingIsMadeCleanAtOnce(@TempDir Path folder) throws IOException {
+    StringBuilder d = new StringBuilder();
+    for (int i = 0; i < 60_000; i++) {
+      double turn = 2 * Math.PI * i / 60_000;
+      d.append(i == 0 ? 'M' : 'L')
+          .append(
+              String.format(
+                  Locale.ROOT,
+                  "%.6f %.6f",
+                  120 + 100 * Math.cos(turn),
+                  120 + 100 * Math.sin(turn)));
+    }
+    Path file = folder.resolve("long.svg");
+    Files.writeString(
+        file, svg("width='240mm' height='240mm' viewBox='0 0 240 240'", path(d + "Z")));
+    assertTrue(Files.size(file) > 1_000_000);
+    try (ShopServer server = ShopServer.start();
+        ShopBrowser browser = ShopBrowser.sized(1280, 800)) {
+      PageBench bench = PageBench.open(browser, server.address());
+      bench.hand(file).awaitDrawing();
+      bench.run("document.getElementById('units-mm').click()");
+      bench.until(() -> bench.text("#verdict-part").contains("200 mm × "), "its size");
+      bench.awaitText("#traced-head", "Made clean from long.svg");
       assertEquals(List.of(), server.defects());
     }
   }

@@ -14,6 +14,8 @@ import { traced } from './scan.js';
  */
 
 const DRAWN = /\.(svg|dxf)$/i;
+/** A larger drawing, in bytes, is too much for the page's address: it is made clean at once. */
+const LARGEST_DRAWN = 400_000;
 const SCANNED = /\.(png|jpe?g|tiff?)$/i;
 
 /**
@@ -27,6 +29,9 @@ export async function opened(file, units) {
     if (isWork(work)) {
       return { kind: 'work', work, missing: [] };
     }
+  }
+  if (DRAWN.test(file.name) && file.size > LARGEST_DRAWN) {
+    return { kind: 'outline', ...await postFile(`/api/outline?${new URLSearchParams({ units })}`, file) };
   }
   if (DRAWN.test(file.name)) {
     return { kind: 'drawing', text: await file.text() };

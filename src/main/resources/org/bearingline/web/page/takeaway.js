@@ -5,6 +5,7 @@ import { Refused, post, postForBytes } from './api.js';
 import { byId } from './dom.js';
 import { printBlob, saveBlob } from './files.js';
 import { opened, takeFiles } from './opening.js';
+import { onThePage } from './refusals.js';
 import { say } from './say.js';
 import { keepTraced } from './traced.js';
 import * as works from './work.js';
@@ -84,7 +85,7 @@ export function wireFiles(desk, bench, trouble) {
       if (!(error instanceof Refused)) {
         throw error;
       }
-      bench.note(error.isInput ? `${file.name}: ${error.trouble.sentence}` : '', error.isInput);
+      bench.note(error.isInput ? `${file.name}: ${onThePage(error.trouble.sentence)}` : '', error.isInput);
       if (!error.isInput) {
         trouble.show(error);
       }

@@ -56,7 +56,7 @@ export function showTraced(shape) {
   box.hidden = !known;
   if (known && box.dataset.made !== JSON.stringify(known)) {
     box.dataset.made = JSON.stringify(known);
-    setText(byId('traced-head'), `Traced from ${known.from}`);
+    setText(byId('traced-head'), `${/\.(svg|dxf)$/i.test(known.from) ? 'Made clean from' : 'Traced from'} ${known.from}`);
     listed(known.words, byId('traced-mind'), byId('traced-words'));
   }
 }
