@@ -140,6 +140,7 @@ final class Moves {
   // run the long way round between its ends.
   private void fromPieces() {
     int m = pieces.size();
+    fillSamples();
     for (int i = 0; i < m; i++) {
       Point p = pieces.get(i).start();
       int before = (i + m - 1) % m;
@@ -150,11 +151,25 @@ final class Moves {
     }
   }
 
+  // A piece that no sample is nearest to lies where the one before it ends.
+  private void fillSamples() {
+    int m = pieces.size();
+    int before = 0;
+    for (int i = 0; i < 2 * m; i++) {
+      int k = i % m;
+      if (first[k] < 0 && i >= m) {
+        first[k] = before;
+        last[k] = before;
+      }
+      before = last[k] < 0 ? before : last[k];
+    }
+  }
+
   private void along(int i) {
     Primitive piece = pieces.get(i);
     int inside = piece instanceof Arc ? ALONG : ALONG / 4;
-    int from = first[i] < 0 ? last[(i + pieces.size() - 1) % pieces.size()] : first[i];
-    int way = first[i] < 0 ? 0 : Math.floorMod(last[i] - first[i], Math.max(1, course.size - 1));
+    int from = first[i];
+    int way = Math.floorMod(last[i] - first[i], Math.max(1, course.size - 1));
     for (int k = 1; k < inside; k++) {
       Point p = piece.pointAt((double) k / inside);
       note(around(from + (int) ((long) way * k / inside), p), i, p);
@@ -164,7 +179,7 @@ final class Moves {
   // From a sample on to where the drawing comes no nearer.
   private double around(int sample, Point p) {
     int n = course.size - 1;
-    int at = sample < 0 ? nearestStep(p) : sample;
+    int at = sample;
     double least = Double.POSITIVE_INFINITY;
     boolean nearer = true;
     while (nearer && least > enough()) {
@@ -182,14 +197,6 @@ final class Moves {
       }
     }
     return least;
-  }
-
-  private int nearestStep(Point p) {
-    int best = 0;
-    for (int i = 1; i + 1 < course.size; i++) {
-      best = off(i, p) < off(best, p) ? i : best;
-    }
-    return best;
   }
 
   private double off(int step, Point p) {
