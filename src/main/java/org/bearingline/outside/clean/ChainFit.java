@@ -78,8 +78,8 @@ final class ChainFit {
   }
 
   /** The groups of the stretch of course that a group covers, asked for again. */
-  static List<Group> between(Course course, Group group, double tolerance, double sharpDegrees) {
-    ChainFit work = new ChainFit(Fitting.of(course, tolerance, sharpDegrees));
+  static List<Group> between(Fitting fitting, Group group) {
+    ChainFit work = new ChainFit(fitting);
     if (group.ring()) {
       work.walk(group.from(), group.to(), EndStates.RING);
     } else {

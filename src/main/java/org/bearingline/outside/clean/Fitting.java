@@ -18,6 +18,11 @@ record Fitting(
     return new Fitting(course, carriers, new Joints(course, sharpDegrees), tolerance, sharpDegrees);
   }
 
+  /** The same course, another tolerance asked for. */
+  Fitting asking(double other) {
+    return new Fitting(course, carriers, joints, other, sharpDegrees);
+  }
+
   /** Cuts the course into stretches that keep to a share of the tolerance. */
   Segmentation cut(double share) {
     return new Segmentation(course, carriers, share * tolerance);

@@ -19,11 +19,14 @@ final class Mending {
   /** Where points lie off by themselves, to ask for less would only cut the line to pieces. */
   private static final double[] NOISY = {1};
 
+  /** So many groups at once stray only where points lie off: then no other fit would serve. */
+  private static final int MANY = 500;
+
   private final Course course;
+  private final Fitting fitting;
   private final double tolerance;
   private final double limit;
   private final double[] shares;
-  private final double sharp;
 
   private List<Group> groups;
 
@@ -45,7 +48,7 @@ final class Mending {
     this.tolerance = tolerance;
     this.limit = limit;
     this.shares = shares;
-    sharp = sharpDegrees;
+    fitting = Fitting.of(course, tolerance, sharpDegrees);
     times = Collections.nCopies(groups.size(), 0);
   }
 
@@ -100,9 +103,10 @@ final class Mending {
     List<Group> all = new ArrayList<>();
     List<Integer> counts = new ArrayList<>();
     boolean any = false;
+    boolean many = astray.cardinality() > MANY;
     for (int i = 0; i < groups.size(); i++) {
       Group group = groups.get(i);
-      int done = times.get(i);
+      int done = many ? Math.max(times.get(i), shares.length) : times.get(i);
       if (!astray.get(i) || done > shares.length) {
         all.add(group);
         counts.add(done);
@@ -127,7 +131,7 @@ final class Mending {
       return List.of(group);
     }
     return done < shares.length
-        ? ChainFit.between(course, group, shares[done] * tolerance, sharp)
+        ? ChainFit.between(fitting.asking(shares[done] * tolerance), group)
         : DrawnGroups.between(course, group.from(), group.to(), ChainFit.AS_DRAWN * tolerance);
   }
 }

@@ -23,6 +23,8 @@ final class Moves {
   /** How many parts of an arc are looked at. */
   private static final int ALONG = 32;
 
+  private static final int LEAST_ALONG = 6;
+
   private final Course course;
   private final List<Primitive> pieces;
 
@@ -167,9 +169,10 @@ final class Moves {
 
   private void along(int i) {
     Primitive piece = pieces.get(i);
-    int inside = piece instanceof Arc ? ALONG : ALONG / 4;
     int from = first[i];
     int way = Math.floorMod(last[i] - first[i], Math.max(1, course.size - 1));
+    // An arc of a few samples can go astray by going round, which a few places tell.
+    int inside = piece instanceof Arc ? Math.min(ALONG, LEAST_ALONG + way) : LEAST_ALONG;
     for (int k = 1; k < inside; k++) {
       Point p = piece.pointAt((double) k / inside);
       note(around(from + (int) ((long) way * k / inside), p), i, p);

@@ -56,10 +56,10 @@ record TinyLoops(List<Primitive> pieces, int count, double largest, Point at) {
       Primitive after = pieces.get(j);
       Point met = meeting(before, after, SAME * longest);
       if (met != null) {
-        Primitive kept = SamePiece.between(before, before.start(), met);
-        Primitive next = SamePiece.between(after, met, after.end());
-        double length = before.length() - kept.length() + between + after.length() - next.length();
-        if (length <= longest && length > 0) {
+        List<Primitive> kept = part(before, before.start(), met);
+        List<Primitive> next = part(after, met, after.end());
+        double length = before.length() - length(kept) + between + after.length() - length(next);
+        if (length <= longest && length > 0 && !(kept.isEmpty() && next.isEmpty())) {
           return new Cut(rest(pieces, i, step, kept, next), length, met);
         }
       }
@@ -68,16 +68,25 @@ record TinyLoops(List<Primitive> pieces, int count, double largest, Point at) {
     return null;
   }
 
+  // Nothing where the line crosses itself just where the piece starts or ends.
+  private static List<Primitive> part(Primitive piece, Point start, Point end) {
+    return start.equals(end) ? List.of() : List.of(SamePiece.between(piece, start, end));
+  }
+
+  private static double length(List<Primitive> pieces) {
+    return pieces.stream().mapToDouble(Primitive::length).sum();
+  }
+
   private static List<Primitive> rest(
-      List<Primitive> pieces, int i, int step, Primitive kept, Primitive next) {
+      List<Primitive> pieces, int i, int step, List<Primitive> kept, List<Primitive> next) {
     int n = pieces.size();
     List<Primitive> rest = new ArrayList<>();
     for (int k = 0; k < n; k++) {
       int after = Math.floorMod(k - i, n);
       if (after == 0) {
-        rest.add(kept);
+        rest.addAll(kept);
       } else if (after == step) {
-        rest.add(next);
+        rest.addAll(next);
       } else if (after > step) {
         rest.add(pieces.get(k));
       }
@@ -90,8 +99,15 @@ record TinyLoops(List<Primitive> pieces, int count, double largest, Point at) {
     two.add(before, before.end().x(), before.end().y(), 0);
     two.add(after, before.end().x(), before.end().y(), 1);
     Crossings crossings = new Crossings(two, tolerance);
-    return crossings.cross(0, 1) > 0
-        ? new Point(crossings.lastX(), crossings.lastY()).plus(before.end())
-        : null;
+    if (crossings.cross(0, 1) == 0) {
+      return null;
+    }
+    Point met = new Point(crossings.lastX(), crossings.lastY()).plus(before.end());
+    for (Point end : List.of(before.start(), after.end())) {
+      if (end.distanceTo(met) <= tolerance) {
+        return end;
+      }
+    }
+    return met;
   }
 }
