@@ -70,11 +70,4 @@ record Carrier(double x, double y, double tx, double ty, double curvature) {
     double heading = heading(px, py);
     return new Point(px + off * Math.sin(heading), py - off * Math.cos(heading));
   }
-
-  /** The same carrier told from its point nearest to (px, py). */
-  Carrier at(double px, double py) {
-    Point foot = foot(px, py);
-    double heading = heading(px, py);
-    return new Carrier(foot.x(), foot.y(), Math.cos(heading), Math.sin(heading), curvature);
-  }
 }

@@ -19,7 +19,24 @@ public final class Cleaning {
   /** Samples beyond which that takes too long. */
   private static final int MOST_CLOSER = 20_000;
 
-  private Cleaning() {}
+  private final Sketch sized;
+  private final CleaningSettings settings;
+  private final double tolerance;
+  private final double sharp;
+
+  /** Whether points lie off the line by themselves. */
+  private final boolean noisy;
+
+  private final List<CleanChain> chains = new ArrayList<>();
+  private final List<String> notes = new ArrayList<>();
+
+  private Cleaning(Sketch sized, CleaningSettings settings) {
+    this.sized = sized;
+    this.settings = settings;
+    tolerance = Math.max(settings.tolerance(), sized.noise().orElse(0));
+    sharp = settings.sharpCorner();
+    noisy = sized.noise().orElse(0) > 0;
+  }
 
   /**
    * The drawing's outlines as few tangent lines and arcs. Faults stand in the report; a Problem is
@@ -28,47 +45,20 @@ public final class Cleaning {
   public static CleanedOutline clean(Sketch sketch, CleaningSettings settings) {
     Sketch sized = Sizing.sized(sketch, settings);
     if (settings.symmetric() != CenterLine.HORIZONTAL) {
-      return clean(sized, settings, settings.symmetric() == CenterLine.VERTICAL);
+      return new Cleaning(sized, settings).cleaned(settings.symmetric() == CenterLine.VERTICAL);
     }
     // Seen in the diagonal, level becomes upright.
     Similarity turn = Similarity.mirror(Point.ORIGIN, new Point(1, 1));
-    CleanedOutline turned = clean(Sizing.moved(sized, turn), settings, true);
+    CleanedOutline turned = new Cleaning(Sizing.moved(sized, turn), settings).cleaned(true);
     return turned.moved(turn, sized);
   }
 
-  private static CleanedOutline clean(Sketch sized, CleaningSettings settings, boolean alike) {
-    double tolerance = Math.max(settings.tolerance(), sized.noise().orElse(0));
-    double sharp = settings.sharpCorner();
-    boolean noisy = sized.noise().orElse(0) > 0;
+  private CleanedOutline cleaned(boolean mirrored) {
     Chaining.Chained chained = Chaining.of(sized, settings.gap(), tolerance);
-    List<CleanChain> chains = new ArrayList<>();
-    List<String> notes = new ArrayList<>(chained.notes());
+    notes.addAll(chained.notes());
     int doubled = 0;
     for (Chain chain : chained.chains()) {
-      CleanChain clean = CleanChain.of(chain, tolerance, sharp, noisy);
-      // Two lines a tolerance apart may be meant; a tenth of it is the same line twice.
-      Retraced single =
-          clean.isLoop(tolerance) && Retraced.isSuspicious(clean.pieces())
-              ? Retraced.without(chain, tolerance / 10)
-              : null;
-      if (single == null) {
-        chains.add(uncrossed(clean, settings, tolerance, noisy, sized, notes));
-        continue;
-      }
-      for (Chain one : single.chains()) {
-        chains.add(CleanChain.of(one, tolerance, sharp, noisy));
-      }
-      doubled += single.doubled();
-      if (single.at() != null) {
-        notes.add(
-            String.format(
-                Locale.ROOT,
-                "a line of %s that runs there and back and encloses nothing was left out, %.1f mm"
-                    + " in all, the first at %s",
-                chain.source(),
-                single.length(),
-                sized.place(single.at())));
-      }
+      doubled += add(chain);
     }
     if (sized.noise().isEmpty()) {
       Waver.told(chains, tolerance, sharp).ifPresent(notes::add);
@@ -76,24 +66,46 @@ public final class Cleaning {
     chained =
         new Chaining.Chained(
             chained.chains(), chained.gaps(), chained.doubledStrokes() + doubled, notes);
-    OptionalDouble symmetryMove = OptionalDouble.empty();
-    if (alike) {
-      Mirroring.Mirrored mirrored = Mirroring.of(sized, chains, tolerance, sharp);
-      chains = mirrored.chains();
-      symmetryMove = OptionalDouble.of(mirrored.largestMove());
+    if (!mirrored) {
+      return Result.of(sized, chained, chains, tolerance, OptionalDouble.empty());
     }
-    return Result.of(sized, chained, chains, tolerance, symmetryMove);
+    Mirroring.Mirrored alike = Mirroring.of(sized, chains, tolerance, sharp);
+    OptionalDouble move = OptionalDouble.of(alike.largestMove());
+    return Result.of(sized, chained, alike.chains(), tolerance, move);
   }
 
-  private static CleanChain uncrossed(
-      CleanChain clean,
-      CleaningSettings settings,
-      double tolerance,
-      boolean noisy,
-      Sketch sized,
-      List<String> notes) {
-    CleanChain best = noisy ? clean : closer(clean, tolerance, settings.sharpCorner());
-    if (!best.isLoop(tolerance) || !Retraced.isSuspicious(best.pieces())) {
+  // Adds a chain made clean; how many of its pieces ran twice the same way.
+  private int add(Chain chain) {
+    CleanChain clean = CleanChain.of(chain, tolerance, sharp, noisy);
+    // Two lines a tolerance apart may be meant; a tenth of it is the same line twice.
+    Retraced single = isSuspicious(clean) ? Retraced.without(chain, tolerance / 10) : null;
+    if (single == null) {
+      chains.add(uncrossed(clean));
+      return 0;
+    }
+    for (Chain one : single.chains()) {
+      chains.add(CleanChain.of(one, tolerance, sharp, noisy));
+    }
+    if (single.at() != null) {
+      notes.add(
+          String.format(
+              Locale.ROOT,
+              "a line of %s that runs there and back and encloses nothing was left out, %.1f mm"
+                  + " in all, the first at %s",
+              chain.source(),
+              single.length(),
+              sized.place(single.at())));
+    }
+    return single.doubled();
+  }
+
+  private boolean isSuspicious(CleanChain clean) {
+    return clean.isLoop(tolerance) && Retraced.isSuspicious(clean.pieces());
+  }
+
+  private CleanChain uncrossed(CleanChain clean) {
+    CleanChain best = noisy ? clean : closer(clean);
+    if (!isSuspicious(best)) {
       return best;
     }
     // Edges that run past their corner by less than a gap are drawn past each other, not crossed.
@@ -115,10 +127,8 @@ public final class Cleaning {
   }
 
   // Two edges nearer to each other than the tolerance may cross when each of them moves a little.
-  private static CleanChain closer(CleanChain clean, double tolerance, double sharp) {
-    if (!clean.isLoop(tolerance)
-        || clean.course().size > MOST_CLOSER
-        || !Retraced.isSuspicious(clean.pieces())) {
+  private CleanChain closer(CleanChain clean) {
+    if (clean.course().size > MOST_CLOSER || !isSuspicious(clean)) {
       return clean;
     }
     for (double share : CLOSER) {

@@ -58,10 +58,6 @@ public record CleaningSettings(
     return new CleaningSettings(mm, gap, width, height, symmetric, sharpCorner);
   }
 
-  public CleaningSettings withGap(double mm) {
-    return new CleaningSettings(tolerance, mm, width, height, symmetric, sharpCorner);
-  }
-
   public CleaningSettings withSize(OptionalDouble newWidth, OptionalDouble newHeight) {
     return new CleaningSettings(tolerance, gap, newWidth, newHeight, symmetric, sharpCorner);
   }

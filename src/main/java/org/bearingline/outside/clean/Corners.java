@@ -56,16 +56,20 @@ final class Corners {
     List<List<Primitive>> all = new ArrayList<>();
     for (int i = 0; i < n; i++) {
       Point end =
-          i + 1 < n ? starts[i + 1] : course.closed ? starts[0] : work.free(groups.get(i), false);
+          i + 1 < n ? starts[i + 1] : course.closed ? starts[0] : work.freeEnd(groups.get(i));
       all.add(work.between(groups.get(i), starts[i], end));
     }
     return all;
   }
 
-  private Point free(Group group, boolean start) {
-    int at = start ? group.from() : group.to();
-    Primitive piece = start ? group.pieces().get(0) : last(group);
-    return Carrier.of(piece).foot(course.x[at], course.y[at]);
+  private Point freeStart(Group group) {
+    int at = group.from();
+    return Carrier.of(group.pieces().get(0)).foot(course.x[at], course.y[at]);
+  }
+
+  private Point freeEnd(Group group) {
+    int at = group.to();
+    return Carrier.of(last(group)).foot(course.x[at], course.y[at]);
   }
 
   private static Primitive last(Group group) {
@@ -74,7 +78,7 @@ final class Corners {
 
   private Point corner(Group before, Group after, boolean strict) {
     if (before == null) {
-      return free(after, true);
+      return freeStart(after);
     }
     Point drawn = course.at(after.from());
     Carrier in = Carrier.of(last(before));

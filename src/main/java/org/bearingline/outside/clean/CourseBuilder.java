@@ -166,21 +166,14 @@ final class CourseBuilder {
       } else {
         gap(course.at(0));
       }
-      Point leaving = leaving(pieces.get(0));
-      if (arriving != null && leaving != null) {
-        course.joint[0] = Joints.bend(arriving, leaving);
+      // Chords tell no direction of their own.
+      if (arriving != null && !(pieces.get(0) instanceof StrokePiece.Chords)) {
+        course.joint[0] = Joints.bend(arriving, Welding.leaving(pieces.get(0)));
         course.corner[0] |= course.joint[0] > sharp;
       }
       course.corner[course.size - 1] = course.corner[0];
     }
     BentChords.mark(course, BENT);
     ChordCorners.mark(course, sharp, tolerance);
-  }
-
-  private static Point leaving(StrokePiece piece) {
-    if (piece instanceof StrokePiece.Free free) {
-      return free.curve().directionAfter(0);
-    }
-    return piece instanceof StrokePiece.Plain plain ? plain.primitive().tangentAt(0) : null;
   }
 }
