@@ -16,7 +16,7 @@ public final class Cleaning {
   /** Shares of the tolerance that are tried where a clean loop crosses itself. */
   private static final double[] CLOSER = {0.25, 0.05};
 
-  /** Samples beyond which that takes too long. */
+  /** Samples, and pieces, beyond which that takes too long. */
   private static final int MOST_CLOSER = 20_000;
 
   private final Sketch sized;
@@ -105,7 +105,7 @@ public final class Cleaning {
 
   private CleanChain uncrossed(CleanChain clean) {
     CleanChain best = noisy ? clean : closer(clean);
-    if (!isSuspicious(best)) {
+    if (best.pieces().size() > MOST_CLOSER || !isSuspicious(best)) {
       return best;
     }
     // Edges that run past their corner by less than a gap are drawn past each other, not crossed.

@@ -42,6 +42,8 @@ final class CssText {
       } else {
         parser.parseStyleSheet(source);
       }
+    } catch (NumberFormatException noNumber) {
+      return false; // Batik's parser takes a sign alone for a number and does not tell of it.
     } catch (IOException | CSSException broken) {
       throw new Problem(
           element.place(),
