@@ -8,6 +8,8 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.awt.Color;
 import java.awt.Graphics2D;
 import java.awt.image.BufferedImage;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
 import java.nio.ByteBuffer;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -18,6 +20,7 @@ import java.util.function.Supplier;
 import java.util.stream.Stream;
 import java.util.zip.CRC32;
 import java.util.zip.Deflater;
+import java.util.zip.DeflaterOutputStream;
 import org.bearingline.external.ExternalProgram;
 import org.bearingline.outline.Bounds;
 import org.bearingline.problem.Problem;
@@ -221,14 +224,16 @@ class ScanFileTest {
 
   /** A megabyte of packed words that unfold to a thousand. */
   @Test
-  void packedWordsAreNotUnfolded() {
-    Deflater deflater = new Deflater(9);
-    byte[] packed = new byte[2_000_000];
-    deflater.setInput(new byte[1_000_000_000]);
-    deflater.finish();
-    int length = deflater.deflate(packed);
-    deflater.end();
-    byte[] words = joined(new byte[] {'a', 0, 0}, Arrays.copyOf(packed, length));
+  void packedWordsAreNotUnfolded() throws IOException {
+    ByteArrayOutputStream packed = new ByteArrayOutputStream();
+    byte[] million = new byte[1_000_000];
+    try (DeflaterOutputStream deflating =
+        new DeflaterOutputStream(packed, new Deflater(Deflater.BEST_COMPRESSION))) {
+      for (int i = 0; i < 1_000; i++) {
+        deflating.write(million);
+      }
+    }
+    byte[] words = joined(new byte[] {'a', 0, 0}, packed.toByteArray());
     byte[] png = Pictures.file(Pictures.plate(BufferedImage.TYPE_INT_RGB), "png");
     byte[] file =
         joined(
