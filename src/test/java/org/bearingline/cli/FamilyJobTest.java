@@ -35,6 +35,33 @@ class FamilyJobTest {
       """
           .replace("LIFT", LIFT);
 
+  /** The lines of a layer as ezdxf reads them, and the report. */
+  private static final String READ =
+      """
+      import sys, json, ezdxf, ezdxf.path, math
+      out = sys.argv[1]
+      def lines(name, layer):
+          doc = ezdxf.readfile(f'{out}/{name}.dxf')
+          assert not doc.audit().errors
+          return [[(p.x, p.y) for p in ezdxf.path.make_path(e).flattening(0.0005)]
+                  for e in doc.modelspace().query(f'*[layer=="{layer}"]')]
+      report = json.load(open(f'{out}/report.json'))
+      """;
+
+  /** How far a point lies from the edge of the plate. */
+  private static final String OFF =
+      """
+      edges = list(zip(plate, plate[1:]))
+      def off(p):
+          best = 1e9
+          for (ax, ay), (bx, by) in edges:
+              dx, dy = bx - ax, by - ay
+              n = dx * dx + dy * dy
+              t = 0 if n == 0 else max(0, min(1, ((p[0]-ax)*dx + (p[1]-ay)*dy) / n))
+              best = min(best, math.hypot(p[0]-ax-t*dx, p[1]-ay-t*dy))
+          return best
+      """;
+
   @TempDir Path folder;
 
   private CommandRun layout(String job) throws IOException {
@@ -55,27 +82,14 @@ class FamilyJobTest {
     CommandRun run = layout(JOB);
     assertEquals(0, run.status(), run.err());
     String script =
-        """
-        import sys, json, ezdxf, ezdxf.path, math
-        out = sys.argv[1]
-        def lines(name, layer):
-            doc = ezdxf.readfile(f'{out}/{name}.dxf')
-            assert not doc.audit().errors
-            return [[(p.x, p.y) for p in ezdxf.path.make_path(e).flattening(0.0005)]
-                    for e in doc.modelspace().query(f'*[layer=="{layer}"]')]
-        report = json.load(open(f'{out}/report.json'))
+        READ
+            + """
         family = report['families'][0]
         assert family['made'] and family['host'] == 'long-rail'
         plate = lines('family-1', 'TEMPLATE')[0]
-        edges = list(zip(plate, plate[1:]))
-        def off(p):
-            best = 1e9
-            for (ax, ay), (bx, by) in edges:
-                dx, dy = bx - ax, by - ay
-                n = dx * dx + dy * dy
-                t = 0 if n == 0 else max(0, min(1, ((p[0]-ax)*dx + (p[1]-ay)*dy) / n))
-                best = min(best, math.hypot(p[0]-ax-t*dx, p[1]-ay-t*dy))
-            return best
+        """
+            + OFF
+            + """
         part = lines('short-rail', 'PART')[0]
         points = [p for a, b in zip(part, part[1:]) for p in
                   [(a[0]+(b[0]-a[0])*i/20, a[1]+(b[1]-a[1])*i/20) for i in range(21)]]
@@ -204,25 +218,13 @@ class FamilyJobTest {
     CommandRun run = layout(JOB.replace("families: yes", "families: short"));
     assertEquals(0, run.status(), run.err());
     String script =
-        """
-        import sys, json, ezdxf, ezdxf.path, math
-        out = sys.argv[1]
-        def lines(name, layer):
-            doc = ezdxf.readfile(f'{out}/{name}.dxf')
-            return [[(p.x, p.y) for p in ezdxf.path.make_path(e).flattening(0.0005)]
-                    for e in doc.modelspace().query(f'*[layer=="{layer}"]')]
-        report = json.load(open(f'{out}/report.json'))
+        READ
+            + """
         curve, = report['sharedCurves']
         plate = lines('curve-1', 'TEMPLATE')[0]
-        edges = list(zip(plate, plate[1:]))
-        def off(p):
-            best = 1e9
-            for (ax, ay), (bx, by) in edges:
-                dx, dy = bx - ax, by - ay
-                n = dx * dx + dy * dy
-                t = 0 if n == 0 else max(0, min(1, ((p[0]-ax)*dx + (p[1]-ay)*dy) / n))
-                best = min(best, math.hypot(p[0]-ax-t*dx, p[1]-ay-t*dy))
-            return best
+        """
+            + OFF
+            + """
         begins, = [l['from'][0] for l in curve['lines'] if l['label'] == 'curve begins']
         ends, = [l['from'][0] for l in curve['lines'] if l['label'] == 'curve ends']
         count, worst = 0, 0

@@ -3,13 +3,9 @@ package org.bearingline.web;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.awt.Color;
-import java.awt.Graphics2D;
-import java.awt.image.BufferedImage;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
-import javax.imageio.ImageIO;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -64,7 +60,7 @@ class PageDrawingSightTest {
           "document.getElementById('board-window').getAttribute('aria-busy') === 'false'");
       bench.run("document.querySelector('#drawing-places button').click()");
       seen(bench, browser, name + "-drawing-sound");
-      bench.hand(scan());
+      bench.hand(ScannedBoard.write(folder.resolve("board.png")));
       browser.await("document.getElementById('scan-dialog').open");
       bench.type("#scan-dpi", "60").click("#scan-trace");
       browser.await("document.getElementById('scan-take').checkVisibility()");
@@ -89,19 +85,5 @@ class PageDrawingSightTest {
     assertTrue(
         bench.is("document.documentElement.scrollWidth <= document.documentElement.clientWidth"),
         "nothing hangs over");
-  }
-
-  /** Coarse: at 60 dpi a dot is 0.42 mm. */
-  private Path scan() throws IOException {
-    BufferedImage picture = new BufferedImage(900, 600, BufferedImage.TYPE_BYTE_GRAY);
-    Graphics2D pen = picture.createGraphics();
-    pen.setColor(new Color(0xf4, 0xf4, 0xf4));
-    pen.fillRect(0, 0, 900, 600);
-    pen.setColor(new Color(0x30, 0x30, 0x30));
-    pen.fillRoundRect(100, 100, 700, 400, 200, 200);
-    pen.dispose();
-    Path file = folder.resolve("board.png");
-    ImageIO.write(picture, "png", file.toFile());
-    return file;
   }
 }

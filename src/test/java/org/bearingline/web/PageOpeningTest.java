@@ -4,9 +4,6 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.awt.Color;
-import java.awt.Graphics2D;
-import java.awt.image.BufferedImage;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -14,7 +11,6 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import javax.imageio.ImageIO;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -122,7 +118,8 @@ class PageOpeningTest {
     try (ShopServer server = ShopServer.start();
         ShopBrowser browser = ShopBrowser.sized(1280, 800)) {
       PageBench bench = PageBench.open(browser, server.address());
-      bench.hand(scan(folder.resolve("board.png")));
+      // At 127 dpi, five dots a millimetre, 140 mm by 80 mm.
+      bench.hand(ScannedBoard.write(folder.resolve("board.png")));
       bench.click("#scan-form button[type='submit']");
       bench.awaitText("#scan-refusal", "nothing tells how large it is");
       bench.type("#scan-dpi", "127").click("#scan-form button[type='submit']");
@@ -139,19 +136,6 @@ class PageOpeningTest {
       assertEquals(80, Double.parseDouble(size.group(2)), 0.3);
       assertEquals(List.of(), server.defects());
     }
-  }
-
-  /** A dark board of 140 mm by 80 mm on light ground at 127 dpi, five dots a millimetre. */
-  private static Path scan(Path file) throws IOException {
-    BufferedImage picture = new BufferedImage(900, 600, BufferedImage.TYPE_BYTE_GRAY);
-    Graphics2D pen = picture.createGraphics();
-    pen.setColor(new Color(0xf4, 0xf4, 0xf4));
-    pen.fillRect(0, 0, 900, 600);
-    pen.setColor(new Color(0x30, 0x30, 0x30));
-    pen.fillRoundRect(100, 100, 700, 400, 200, 200);
-    pen.dispose();
-    ImageIO.write(picture, "png", file.toFile());
-    return file;
   }
 
   @Test

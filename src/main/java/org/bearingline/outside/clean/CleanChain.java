@@ -136,8 +136,8 @@ record CleanChain(
     Mending.Mended mended = Mending.of(course, fitted.groups(), tolerance, sharpCorner);
     List<Primitive> pieces = mended.pieces();
     Moves.Move move = Moves.of(course, pieces);
-    if (course.closed) {
-      List<Primitive> fewer = Crumbs.without(pieces, tolerance, sharpCorner);
+    List<Primitive> fewer = course.closed ? Crumbs.without(pieces, tolerance, sharpCorner) : pieces;
+    if (fewer.size() < pieces.size()) {
       Moves.Move moved = Moves.of(course, fewer);
       if (moved.largest() <= Math.max(tolerance, move.largest())) {
         pieces = fewer;

@@ -23,10 +23,13 @@ final class Mending {
   private static final int MANY = 500;
 
   private final Course course;
-  private final Fitting fitting;
   private final double tolerance;
+  private final double sharp;
   private final double limit;
   private final double[] shares;
+
+  /** Made when something is to be mended: most chains need none. */
+  private Fitting fitting;
 
   private List<Group> groups;
 
@@ -48,7 +51,7 @@ final class Mending {
     this.tolerance = tolerance;
     this.limit = limit;
     this.shares = shares;
-    fitting = Fitting.of(course, tolerance, sharpDegrees);
+    sharp = sharpDegrees;
     times = Collections.nCopies(groups.size(), 0);
   }
 
@@ -102,6 +105,7 @@ final class Mending {
   private boolean mend(BitSet astray) {
     List<Group> all = new ArrayList<>();
     List<Integer> counts = new ArrayList<>();
+    fitting = fitting == null ? Fitting.of(course, tolerance, sharp) : fitting;
     boolean any = false;
     boolean many = astray.cardinality() > MANY;
     for (int i = 0; i < groups.size(); i++) {
