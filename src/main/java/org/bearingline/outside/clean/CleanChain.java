@@ -32,7 +32,7 @@ record CleanChain(
   private static final double[] OTHERWISE = {0.8, 1.25};
 
   /** How far, in tolerances, a simpler line may lie from single points of a noisy one. */
-  private static final double NOISE_MOVE = 1.2;
+  private static final double NOISE_MOVE = 1.25;
 
   /** Samples beyond which further tries take too long. */
   private static final int MOST_OTHERWISE = 100_000;
