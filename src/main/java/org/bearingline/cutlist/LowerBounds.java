@@ -19,6 +19,7 @@ final class LowerBounds {
   private final CuttingTask task;
   private final int[] counts;
   private final double need;
+  private final double bare;
   private final double[][] sides;
   private final boolean[] mayTurn;
   private final Map<List<Double>, Double> bySize = new HashMap<>();
@@ -30,13 +31,16 @@ final class LowerBounds {
     this.sides = new double[counts.length][];
     this.mayTurn = new boolean[counts.length];
     double sum = 0;
+    double pieces = 0;
     for (int kind = 0; kind < counts.length; kind++) {
       PieceKind piece = task.kinds().get(kind);
       sum += counts[kind] * task.need(kind);
+      pieces += counts[kind] * piece.length() * piece.width();
       mayTurn[kind] = piece.mayTurn();
       sides[kind] = new double[] {piece.length() + task.kerf(), piece.width() + task.kerf()};
     }
     this.need = sum;
+    this.bare = pieces;
   }
 
   /** Whether the pieces may possibly go on the marked boards; false is certain. */
@@ -98,8 +102,16 @@ final class LowerBounds {
     return need == 0 ? 0 : Math.max(least, (int) Math.ceil(sizeBound(longest, widest) - SLACK));
   }
 
-  /** The least board area, mm²: boards by the room they give for their area, the last in part. */
+  /**
+   * The least board area, mm²: boards by the room they give for their area, the last in part. Small
+   * boards give the most, for the kerf that each gets added is a larger share of them; where the
+   * pieces do not lie on those, their bare area can be the better bound.
+   */
   double area() {
+    return Math.max(bare * (1 - SLACK), areaByRoom());
+  }
+
+  private double areaByRoom() {
     List<Integer> order = new ArrayList<>();
     for (int board = 0; board < task.boards().size(); board++) {
       order.add(board);

@@ -7,6 +7,7 @@ import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
 import org.eclipse.jetty.http.HttpHeader;
+import org.eclipse.jetty.http.HttpHeaderValue;
 import org.eclipse.jetty.http.HttpMethod;
 import org.eclipse.jetty.io.Content;
 import org.eclipse.jetty.server.Handler;
@@ -48,11 +49,11 @@ final class PageHandler extends Handler.Abstract {
   public boolean handle(Request request, Response response, Callback callback) {
     Optional<Answer> foreign = door.refusal(request);
     if (foreign.isPresent()) {
-      send(foreign.get(), request, response, callback);
+      sendUnheard(foreign.get(), request, response, callback);
     } else if (request.getHttpURI().getPath().startsWith(API)) {
       ask(request, response, callback);
     } else {
-      send(file(request), request, response, callback);
+      sendUnheard(file(request), request, response, callback);
     }
     return true;
   }
@@ -91,13 +92,31 @@ final class PageHandler extends Handler.Abstract {
   /** A browser that is still sending hears nothing, so what it sends is taken in first. */
   private static void refuse(Answer answer, Request request, Response response, Callback callback) {
     boolean worthHearing = answer.status() != FORBIDDEN && request.getLength() <= LARGEST_UNREAD;
-    if (worthHearing && request.getLength() > 0) {
-      Content.Source.consumeAll(
+    if (worthHearing) {
+      Unread.takeIn(
           request,
-          Callback.from(() -> send(answer, request, response, callback), callback::failed));
+          LARGEST_UNREAD,
+          wholly -> send(wholly ? answer : ending(answer), request, response, callback),
+          callback::failed);
     } else {
-      send(answer, request, response, callback);
+      sendUnheard(answer, request, response, callback);
     }
+  }
+
+  /** Answers without a look at what is still sent, if anything is. */
+  private static void sendUnheard(
+      Answer answer, Request request, Response response, Callback callback) {
+    boolean sends =
+        request.getLength() > 0 || request.getHeaders().contains(HttpHeader.TRANSFER_ENCODING);
+    send(sends ? ending(answer) : answer, request, response, callback);
+  }
+
+  /**
+   * Where something stays unread the connection ends, and the answer must say so: on one that seems
+   * to go on, the next question would be lost.
+   */
+  private static Answer ending(Answer answer) {
+    return answer.with(HttpHeader.CONNECTION.asString(), HttpHeaderValue.CLOSE.asString());
   }
 
   private Optional<Answer> refusal(Request request, Question question) {
