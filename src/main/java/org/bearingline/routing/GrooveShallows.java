@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Locale;
 import org.bearingline.length.Length;
 import org.bearingline.length.Units;
+import org.bearingline.outline.Crest;
 import org.bearingline.outline.Loop;
 import org.bearingline.outline.Outline;
 import org.bearingline.outline.Point;
@@ -32,8 +33,6 @@ final class GrooveShallows {
   private static final int SAMPLES = 16;
 
   private static final int STEPS = 60;
-
-  private static final double GOLDEN = (Math.sqrt(5) - 1) / 2;
 
   private final GrooveFloor floor;
   private final double depth;
@@ -134,7 +133,9 @@ final class GrooveShallows {
       if (!floorEdge.isWithin(bit.middle(), ALONG)) {
         continue;
       }
-      Point p = bit.pointAt(nearestShare(bit, designed));
+      double share =
+          Crest.highest(s -> -designed.distanceTo(bit.pointAt(s)), SAMPLES, STEPS).share();
+      Point p = bit.pointAt(share);
       double here = designed.distanceTo(p);
       if (here < least) {
         least = here;
@@ -153,28 +154,5 @@ final class GrooveShallows {
       }
     }
     return best;
-  }
-
-  /** Sampled, then narrowed by golden section. */
-  private static double nearestShare(Primitive bit, Loop designed) {
-    double best = 0;
-    for (int i = 1; i <= SAMPLES; i++) {
-      double share = (double) i / SAMPLES;
-      if (designed.distanceTo(bit.pointAt(share)) < designed.distanceTo(bit.pointAt(best))) {
-        best = share;
-      }
-    }
-    double low = Math.max(0, best - 1.0 / SAMPLES);
-    double high = Math.min(1, best + 1.0 / SAMPLES);
-    for (int i = 0; i < STEPS; i++) {
-      double a = high - GOLDEN * (high - low);
-      double b = low + GOLDEN * (high - low);
-      if (designed.distanceTo(bit.pointAt(a)) > designed.distanceTo(bit.pointAt(b))) {
-        low = a;
-      } else {
-        high = b;
-      }
-    }
-    return (low + high) / 2;
   }
 }

@@ -3,6 +3,7 @@ package org.bearingline.routing;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.bearingline.outline.Crest;
 import org.bearingline.outline.Loop;
 import org.bearingline.outline.Outline;
 import org.bearingline.outline.Point;
@@ -31,8 +32,6 @@ record PieceMeasure(Point at, double depth, double insideRadius, boolean neck) {
 
   private static final int STEPS = 60;
 
-  private static final double GOLDEN = (Math.sqrt(5) - 1) / 2;
-
   static PieceMeasure of(Outline piece, NearestEdge designed, NearestEdge cutEdges) {
     List<Primitive> wall = new ArrayList<>();
     List<Primitive> cut = new ArrayList<>();
@@ -40,7 +39,7 @@ record PieceMeasure(Point at, double depth, double insideRadius, boolean neck) {
     Point at = piece.outer().primitives().get(0).start();
     double depth = 0;
     for (Primitive part : wall) {
-      double share = deepest(part, cut);
+      double share = Crest.highest(s -> distance(cut, part.pointAt(s)), SAMPLES, STEPS).share();
       double here = distance(cut, part.pointAt(share));
       if (here > depth) {
         depth = here;
@@ -94,39 +93,6 @@ record PieceMeasure(Point at, double depth, double insideRadius, boolean neck) {
       least = Math.min(least, piece.distanceTo(p));
     }
     return Double.isInfinite(least) ? 0 : least;
-  }
-
-  /** The share at which a piece of wall lies deepest: sampled, then narrowed by golden section. */
-  private static double deepest(Primitive part, List<Primitive> cut) {
-    double best = 0;
-    double depth = -1;
-    for (int i = 0; i <= SAMPLES; i++) {
-      double share = (double) i / SAMPLES;
-      double here = distance(cut, part.pointAt(share));
-      if (here > depth) {
-        depth = here;
-        best = share;
-      }
-    }
-    if (best == 0 || best == 1) {
-      double inward = best == 0 ? 1e-6 : 1 - 1e-6;
-      if (distance(cut, part.pointAt(inward)) <= depth) {
-        return best;
-      }
-    }
-    double low = Math.max(0, best - 1.0 / SAMPLES);
-    double high = Math.min(1, best + 1.0 / SAMPLES);
-    for (int i = 0; i < STEPS; i++) {
-      double a = high - GOLDEN * (high - low);
-      double b = low + GOLDEN * (high - low);
-      if (distance(cut, part.pointAt(a)) < distance(cut, part.pointAt(b))) {
-        low = a;
-      } else {
-        high = b;
-      }
-    }
-    double narrowed = (low + high) / 2;
-    return distance(cut, part.pointAt(narrowed)) > depth ? narrowed : best;
   }
 
   private static Optional<Neck> narrowest(List<Primitive> wall) {
