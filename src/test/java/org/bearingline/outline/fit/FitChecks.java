@@ -58,13 +58,28 @@ final class FitChecks {
     return Math.toDegrees(Math.abs(Math.atan2(a.cross(b), a.dot(b))));
   }
 
-  /**
-   * The stated deviation covers what was measured and is not much more: beside a sharp turn the
-   * nearest primitive may belong to the other branch.
-   */
+  /** The stated deviation covers what was measured. */
+  static void covered(double measured, double stated) {
+    assertTrue(measured <= 1.0001 * stated + 1e-9, measured + " measured, stated " + stated);
+  }
+
+  /** The stated deviation covers what was measured and is not much more. */
   static void stated(double measured, double stated) {
-    assertTrue(measured <= 1.001 * stated + 1e-9, measured + " measured, stated " + stated);
+    covered(measured, stated);
     assertTrue(stated <= 1.05 * measured + 1e-7, measured + " measured, stated " + stated);
+  }
+
+  /**
+   * Whether the curve turns nowhere so sharply that a point of it can be nearer to the primitives
+   * of another branch than to its own: the radius of curvature stays far above the tolerance.
+   */
+  static boolean turnsGently(Curve curve, double tolerance) {
+    for (int i = 0; i <= SAMPLES; i++) {
+      if (Math.abs(curve.curvatureAt((double) i / SAMPLES)) * tolerance > 0.05) {
+        return false;
+      }
+    }
+    return true;
   }
 
   /** Everything a smooth fit promises. */
