@@ -10,6 +10,7 @@ import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
 import net.jqwik.api.constraints.IntRange;
+import org.bearingline.Seed;
 import org.bearingline.problem.Problem;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -166,18 +167,18 @@ class LengthTest {
     assertEquals("0 mm²", Length.printArea(0, Units.MM));
   }
 
-  @Property
+  @Property(seed = Seed.FIXED)
   boolean inchesComeBackWithinHalfAStep(@ForAll @DoubleRange(min = 0, max = 99_000) double mm) {
     return Math.abs(Length.parse(Length.print(mm, Units.INCH)) - mm) <= 25.4 / 128 + 1e-9;
   }
 
-  @Property
+  @Property(seed = Seed.FIXED)
   boolean millimetresComeBackWithinHalfAStep(
       @ForAll @DoubleRange(min = 0, max = 99_000) double mm) {
     return Math.abs(Length.parse(Length.print(mm, Units.MM)) - mm) <= 0.005 + 1e-9;
   }
 
-  @Property
+  @Property(seed = Seed.FIXED)
   void sixtyFourthsAreExact(@ForAll @IntRange(min = 0, max = 200_000) int steps) {
     double mm = steps * 25.4 / 64;
     String words = Length.print(mm, Units.INCH);
@@ -185,7 +186,7 @@ class LengthTest {
     assertEquals(mm, Length.parse(words), 1e-12 * Math.max(1, mm));
   }
 
-  @Property
+  @Property(seed = Seed.FIXED)
   boolean limitsEncloseTheLength(
       @ForAll @DoubleRange(min = 0, max = 9_000) double mm, @ForAll Units units) {
     return Length.parse(Length.printAtMost(mm, units)) <= mm + 1e-5

@@ -17,9 +17,6 @@ import org.bearingline.outline.Region;
 /** Random outlines of lines and arcs with the radius to work them with. */
 public final class OutlineArbitraries extends DomainContextBase {
 
-  /** Seed of every property, printed by jqwik with each failure. */
-  static final String SEED = "20261125";
-
   /** mm of the tiny pieces set into an outline. */
   private static final double TINY = 1e-6;
 

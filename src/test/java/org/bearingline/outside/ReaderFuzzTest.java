@@ -18,6 +18,7 @@ import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.Provide;
 import net.jqwik.api.ShrinkingMode;
+import org.bearingline.Seed;
 import org.bearingline.outside.dxf.DxfReader;
 import org.bearingline.outside.svg.SvgReader;
 import org.bearingline.problem.Problem;
@@ -118,7 +119,7 @@ class ReaderFuzzTest {
         .ofMaxSize(6);
   }
 
-  @Property(tries = 1500, shrinking = ShrinkingMode.OFF)
+  @Property(tries = 1500, shrinking = ShrinkingMode.OFF, seed = Seed.FIXED)
   void aSpoiltSvgIsReadOrRefused(
       @ForAll("spoils") List<Spoil> spoils, @ForAll("svgs") String seed) {
     byte[] bytes = spoilt(resource("svg/" + seed), spoils);
@@ -130,7 +131,7 @@ class ReaderFuzzTest {
     return Arbitraries.of("every-command.svg", "every-frame.svg");
   }
 
-  @Property(tries = 1500, shrinking = ShrinkingMode.OFF)
+  @Property(tries = 1500, shrinking = ShrinkingMode.OFF, seed = Seed.FIXED)
   void aSpoiltDxfIsReadOrRefused(@ForAll("spoils") List<Spoil> spoils) {
     byte[] bytes = spoilt(SAMPLE_DXF, spoils);
     check(() -> DxfReader.read("a.dxf", bytes, ReadingSettings.USUAL), bytes);

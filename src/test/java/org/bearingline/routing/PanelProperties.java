@@ -14,6 +14,7 @@ import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.Provide;
 import net.jqwik.api.statistics.Statistics;
+import org.bearingline.Seed;
 import org.bearingline.length.Units;
 import org.bearingline.outline.Line;
 import org.bearingline.outline.Loop;
@@ -114,7 +115,7 @@ class PanelProperties {
     return Region.of(Outline.of(new Loop(pieces)));
   }
 
-  @Property(tries = 120, edgeCases = EdgeCasesMode.NONE)
+  @Property(tries = 120, edgeCases = EdgeCasesMode.NONE, seed = Seed.FIXED)
   void panelAndItsLeastGapFitTheFloors(@ForAll("cases") Case given) {
     given
         .panel()
@@ -129,7 +130,7 @@ class PanelProperties {
             });
   }
 
-  @Property(tries = 120, edgeCases = EdgeCasesMode.NONE)
+  @Property(tries = 120, edgeCases = EdgeCasesMode.NONE, seed = Seed.FIXED)
   void itSitsDeeperTheDamperItIs(@ForAll("cases") Case given) {
     given
         .panel()
@@ -147,7 +148,7 @@ class PanelProperties {
   }
 
   /** Seat and gap make up the depth between the stiles, whatever the moisture. */
-  @Property(tries = 80, edgeCases = EdgeCasesMode.NONE)
+  @Property(tries = 80, edgeCases = EdgeCasesMode.NONE, seed = Seed.FIXED)
   void seatAndGapMakeUpTheDepth(@ForAll("cases") Case given) {
     given
         .panel()
@@ -176,7 +177,7 @@ class PanelProperties {
   }
 
   /** As it stands in the frame it is as wide and high as the piece to make, laid down. */
-  @Property(tries = 40, edgeCases = EdgeCasesMode.NONE)
+  @Property(tries = 40, edgeCases = EdgeCasesMode.NONE, seed = Seed.FIXED)
   void thePieceToMakeIsThePanel(@ForAll("cases") Case given) {
     given
         .panel()

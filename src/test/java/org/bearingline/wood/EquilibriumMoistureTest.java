@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
+import org.bearingline.Seed;
 import org.bearingline.problem.Problem;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -49,7 +50,7 @@ class EquilibriumMoistureTest {
   }
 
   /** The handbook gives both sets of coefficients; they are one curve. */
-  @Property(tries = 200)
+  @Property(tries = 200, seed = Seed.FIXED)
   void bothScalesAgree(
       @ForAll @DoubleRange(min = 30, max = 120) double fahrenheit,
       @ForAll @DoubleRange(min = 5, max = 95) double humidity) {
@@ -58,7 +59,7 @@ class EquilibriumMoistureTest {
     assertEquals(one, other, 0.02);
   }
 
-  @Property(tries = 200)
+  @Property(tries = 200, seed = Seed.FIXED)
   void damperAirMakesDamperWood(
       @ForAll @DoubleRange(min = -1, max = 130) double celsius,
       @ForAll @DoubleRange(min = 5, max = 94) double humidity) {

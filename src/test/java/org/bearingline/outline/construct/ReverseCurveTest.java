@@ -9,6 +9,7 @@ import java.util.List;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
+import org.bearingline.Seed;
 import org.bearingline.outline.Arc;
 import org.bearingline.outline.Path;
 import org.bearingline.outline.Point;
@@ -113,7 +114,7 @@ class ReverseCurveTest {
     assertEquals(10, ReverseCurve.ofRiseAndTurn(20, 90).firstRadius(), 1e-9);
   }
 
-  @Property
+  @Property(seed = Seed.FIXED)
   void everyPairOfGivensLeadsToTheSameCurve(
       @ForAll @DoubleRange(min = 1, max = 500) double r1,
       @ForAll @DoubleRange(min = 1, max = 500) double r2,
@@ -132,7 +133,7 @@ class ReverseCurveTest {
     same(equal, ReverseCurve.ofRiseRunAndStraight(equal.rise(), equal.run(), straight));
   }
 
-  @Property
+  @Property(seed = Seed.FIXED)
   void piecesRunOnTangentBetweenParallels(
       @ForAll @DoubleRange(min = 1, max = 500) double r1,
       @ForAll @DoubleRange(min = 1, max = 500) double r2,

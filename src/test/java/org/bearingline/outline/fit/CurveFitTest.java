@@ -9,6 +9,7 @@ import java.util.List;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
+import org.bearingline.Seed;
 import org.bearingline.outline.Arc;
 import org.bearingline.outline.Line;
 import org.bearingline.outline.Loop;
@@ -76,7 +77,7 @@ class CurveFitTest {
     assertEquals(1, Math.pow(p.x() / 200, 2) + Math.pow(p.y() / 90, 2), 1e-12);
   }
 
-  @Property
+  @Property(seed = Seed.FIXED)
   void anEllipseArcIsFoundAgainFromItsEnds(
       @ForAll @DoubleRange(min = 10, max = 300) double a,
       @ForAll @DoubleRange(min = 10, max = 300) double b,
@@ -233,7 +234,7 @@ class CurveFitTest {
         new CubicBezier(O, new Point(0, 60), new Point(100, 0), new Point(100, 0)), 0.02);
   }
 
-  @Property(tries = 60)
+  @Property(tries = 60, seed = Seed.FIXED)
   void anyCubicIsFollowed(
       @ForAll @DoubleRange(min = -300, max = 300) double x1,
       @ForAll @DoubleRange(min = -300, max = 300) double y1,

@@ -12,6 +12,7 @@ import net.jqwik.api.Combinators;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.Provide;
+import org.bearingline.Seed;
 import org.bearingline.problem.Problem;
 
 /** Whatever the bytes, there is a sketch or a sentence, and soon. */
@@ -72,12 +73,12 @@ class ScanFuzzTest {
             });
   }
 
-  @Property(tries = 400)
+  @Property(tries = 400, seed = Seed.FIXED)
   void aSpoiledFileGivesASketchOrASentence(@ForAll("spoiled") byte[] file) {
     check(file);
   }
 
-  @Property(tries = 400)
+  @Property(tries = 400, seed = Seed.FIXED)
   void anythingAfterAGoodBeginningGivesASketchOrASentence(@ForAll("begun") byte[] file) {
     check(file);
   }

@@ -11,6 +11,7 @@ import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
 import net.jqwik.api.domains.Domain;
 import net.jqwik.api.domains.DomainContext;
+import org.bearingline.Seed;
 import org.bearingline.oracle.Case;
 import org.bearingline.oracle.OutlineArbitraries;
 import org.bearingline.outline.Loop;
@@ -26,7 +27,6 @@ import org.bearingline.routing.Station;
 @Domain(DomainContext.Global.class)
 class GrainLawsTest {
 
-  private static final String SEED = "20261125";
   private static final Approach HAND = Approach.usual();
 
   private static List<GrainEdge> edges(Region region) {
@@ -45,7 +45,7 @@ class GrainLawsTest {
     return region.loops().stream().mapToDouble(Loop::length).sum();
   }
 
-  @Property(tries = 200, seed = SEED, edgeCases = EdgeCasesMode.NONE)
+  @Property(tries = 200, seed = Seed.FIXED, edgeCases = EdgeCasesMode.NONE)
   void allOfTheEdgeIsReadOnce(
       @ForAll Case given, @ForAll @DoubleRange(min = -180, max = 180) double fibres) {
     GrainReading reading = read(given.region(), fibres, HAND);
@@ -59,7 +59,7 @@ class GrainLawsTest {
   }
 
   /** t from two points, n by asking on which side the wood is, g·n from both: no angles. */
-  @Property(tries = 200, seed = SEED, edgeCases = EdgeCasesMode.NONE)
+  @Property(tries = 200, seed = Seed.FIXED, edgeCases = EdgeCasesMode.NONE)
   void theRuleHoldsPointByPoint(
       @ForAll Case given, @ForAll @DoubleRange(min = -180, max = 180) double fibres) {
     Point along = new Point(Math.cos(Math.toRadians(fibres)), Math.sin(Math.toRadians(fibres)));
@@ -100,7 +100,7 @@ class GrainLawsTest {
     assertTrue(agrees, grain + " at " + p + " where g·n is " + out);
   }
 
-  @Property(tries = 200, seed = SEED, edgeCases = EdgeCasesMode.NONE)
+  @Property(tries = 200, seed = Seed.FIXED, edgeCases = EdgeCasesMode.NONE)
   void turningTheWorkOverExchangesCleanAndTears(
       @ForAll Case given, @ForAll @DoubleRange(min = -180, max = 180) double fibres) {
     GrainShares up = read(given.region(), fibres, HAND).shares();
@@ -108,7 +108,7 @@ class GrainLawsTest {
     assertExchanged(up, over, length(given.region()));
   }
 
-  @Property(tries = 200, seed = SEED, edgeCases = EdgeCasesMode.NONE)
+  @Property(tries = 200, seed = Seed.FIXED, edgeCases = EdgeCasesMode.NONE)
   void mirroringThePartExchangesCleanAndTearsFromTheSameSide(
       @ForAll Case given, @ForAll @DoubleRange(min = -180, max = 180) double fibres) {
     Point axis = Point.polar(1, fibres);
