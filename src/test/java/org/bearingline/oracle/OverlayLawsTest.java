@@ -12,6 +12,7 @@ import net.jqwik.api.domains.Domain;
 import net.jqwik.api.domains.DomainContext;
 import org.bearingline.Seed;
 import org.bearingline.outline.Bounds;
+import org.bearingline.outline.Loop;
 import org.bearingline.outline.Region;
 import org.bearingline.outline.Similarity;
 import org.bearingline.outline.offset.Morphology;
@@ -22,8 +23,23 @@ import org.bearingline.outline.offset.Overlay;
 @Domain(DomainContext.Global.class)
 class OverlayLawsTest {
 
-  /** Share of the area that sums may differ by: rounding, and slivers on coincident edges. */
+  /** Share of the area that sums may differ by: slivers on coincident edges. */
   private static final double SAME = 1e-9;
+
+  /** Share of each loop's area that is rounding: of a thin ring hardly anything is left of it. */
+  private static final double ROUNDING = 1e-14;
+
+  /** mm² that sums of areas may differ by. */
+  private static double near(Region... regions) {
+    double sum = 0;
+    for (Region region : regions) {
+      sum += SAME * region.area();
+      for (Loop loop : region.loops()) {
+        sum += ROUNDING * Math.abs(loop.signedArea());
+      }
+    }
+    return sum;
+  }
 
   private static Region beside(Case other, double dx, double dy, Region region) {
     Bounds from = other.region().bounds();
@@ -48,9 +64,9 @@ class OverlayLawsTest {
     double union = Overlay.union(a, b).area();
     double common = Overlay.intersection(a, b).area();
     double rest = Overlay.difference(a, b).area();
-    assertEquals(sum, union + common, SAME * sum, "union and intersection");
-    assertEquals(a.area(), rest + common, SAME * sum, "difference and intersection");
-    assertTrue(common >= 0 && rest >= 0 && union >= Math.max(a.area(), b.area()) - SAME * sum);
+    assertEquals(sum, union + common, near(a, b), "union and intersection");
+    assertEquals(a.area(), rest + common, near(a, b), "difference and intersection");
+    assertTrue(common >= 0 && rest >= 0 && union >= Math.max(a.area(), b.area()) - near(a, b));
   }
 
   @Property(tries = 100, seed = Seed.FIXED, edgeCases = EdgeCasesMode.NONE)
@@ -81,9 +97,9 @@ class OverlayLawsTest {
   @Property(tries = 100, seed = Seed.FIXED, edgeCases = EdgeCasesMode.NONE)
   void aRegionWithItself(@ForAll Case given) {
     Region a = given.region();
-    assertEquals(a.area(), Overlay.union(a, a).area(), SAME * a.area());
-    assertEquals(a.area(), Overlay.intersection(a, a).area(), SAME * a.area());
-    assertEquals(0, Overlay.difference(a, a).area(), SAME * a.area());
+    assertEquals(a.area(), Overlay.union(a, a).area(), near(a));
+    assertEquals(a.area(), Overlay.intersection(a, a).area(), near(a));
+    assertEquals(0, Overlay.difference(a, a).area(), near(a));
   }
 
   private static void assertPoints(Region a, Region b, Region made, BinaryOperator<Boolean> rule) {
