@@ -8,13 +8,9 @@ final class ExactWay {
   private final Region region;
   private final Frame frame;
 
-  ExactWay(Region region, double radius) {
+  ExactWay(Region region, Frame frame) {
     this.region = region;
-    this.frame = Frame.of(region, radius);
-  }
-
-  double promise() {
-    return frame.promise();
+    this.frame = frame;
   }
 
   Region dilate(double radius) throws Unproven {

@@ -21,6 +21,9 @@ public final class Morphology {
     OPEN
   }
 
+  /** Where points lie within rounding of each other, telling them apart less finely helps. */
+  private static final int TRIES = 3;
+
   private Morphology() {}
 
   /** region ⊕ D(radius): all points no farther than {@code radius} ≥ 0 mm from the region. */
@@ -51,18 +54,27 @@ public final class Morphology {
       return new OffsetResult(region, 0, Optional.empty());
     }
     CutOff.check();
-    ExactWay exact = new ExactWay(region, radius);
-    try {
-      Region result =
-          switch (operation) {
-            case DILATE -> exact.dilate(radius);
-            case ERODE -> exact.erode(radius);
-            case CLOSE -> exact.close(radius);
-            case OPEN -> exact.open(radius);
-          };
-      return new OffsetResult(result, exact.promise(), Optional.empty());
-    } catch (Unproven failure) {
-      return new FallBack(region, radius).run(operation, failure);
+    Frame frame = Frame.of(region, radius);
+    Unproven failure = null;
+    for (int i = 0; i < TRIES; i++) {
+      try {
+        Region result = exactly(operation, new ExactWay(region, frame), radius);
+        return new OffsetResult(result, frame.promise(), Optional.empty());
+      } catch (Unproven unproven) {
+        failure = failure == null ? unproven : failure;
+        frame = frame.coarser();
+      }
     }
+    return new FallBack(region, radius).run(operation, failure);
+  }
+
+  private static Region exactly(Operation operation, ExactWay exact, double radius)
+      throws Unproven {
+    return switch (operation) {
+      case DILATE -> exact.dilate(radius);
+      case ERODE -> exact.erode(radius);
+      case CLOSE -> exact.close(radius);
+      case OPEN -> exact.open(radius);
+    };
   }
 }
