@@ -165,4 +165,27 @@ class MorphologyDegenerateTest {
     Region far = board().transformed(Similarity.translation(3e6, -7e6));
     assertEquals(6000 + 320 * 6 + Math.PI * 36, exact(Morphology.dilate(far, 6)).area(), 1e-4);
   }
+
+  /** By Steiner's formula the offset of a convex outline has the area A + P r + π r². */
+  @Test
+  void aMillionthOfAMillimetreOnAStraightSide() {
+    double half = 15 * Math.sqrt(3) / 2;
+    Point start = new Point(-28.520000000000003, 14.506666666666668);
+    List<Point> corners =
+        List.of(
+            start,
+            new Point(-36.02, 27.497047723433248),
+            new Point(-51.02, 27.497047723433244),
+            new Point(-58.52, 14.506666666666668),
+            new Point(-54.77000000000001, 8.011476138283378),
+            new Point(-54.769999500000004, 8.011475272257973),
+            new Point(-51.02000000000001, 1.5162856099000859),
+            new Point(-36.01999999999999, 1.5162856099000948));
+    Region hexagon = Region.of(Outline.of(Loop.polygon(corners)));
+    assertEquals(6 * 15 * half / 2, hexagon.area(), 1e-5);
+    double grown = hexagon.area() + 90 + Math.PI;
+    assertEquals(grown, exact(Morphology.dilate(hexagon, 1)).area(), 1e-5);
+    Region first = exact(Morphology.dilate(hexagon, 0.1));
+    assertEquals(grown, exact(Morphology.dilate(first, 0.9)).area(), 1e-5);
+  }
 }

@@ -11,6 +11,7 @@ import org.bearingline.outline.Loop;
 import org.bearingline.outline.Outline;
 import org.bearingline.outline.Point;
 import org.bearingline.outline.Region;
+import org.bearingline.outline.Similarity;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -133,5 +134,42 @@ class MorphologyScaleTest {
     Region closed = exact(Morphology.close(part, 9.525));
     assertTrue(Overlay.difference(part, closed).isEmpty());
     assertTrue(closed.area() > part.area());
+  }
+
+  /** A crumb of a straight line in a flat inside corner, which the disc may or may not fill. */
+  @Test
+  void aCrumbInAFlatCornerIsTheSameAtEverySize() {
+    Point crumb = new Point(3.4299990371854236, 13.866666396503586);
+    Point corner = new Point(3.430000967039817, 13.86666692129188);
+    Point left = new Point(-42.82543899059099, 0.8875196371483403);
+    Point low = new Point(-4.558440660436574, -13.839191548305797);
+    Point below = new Point(16.641740020039506, -11.358024990103315);
+    Point tip = new Point(72.33318967378196, 29.00454474753375);
+    Region star =
+        Region.of(
+            Outline.of(
+                Loop.of(
+                    new Line(crumb, left),
+                    new Line(left, low),
+                    new Line(low, below),
+                    new Arc(
+                        new Point(715.687821597275, -917.2852886729117),
+                        1144.2769032241752,
+                        below,
+                        tip,
+                        -3.4444385286735524),
+                    new Arc(
+                        new Point(221.4979667105968, -814.3323685650873),
+                        856.4270430480939,
+                        tip,
+                        corner,
+                        4.7209611074441575),
+                    new Line(corner, crumb))));
+    for (double scale : new double[] {0.01, 1, 10, 100}) {
+      OffsetResult closed =
+          Morphology.close(star.transformed(Similarity.scaling(scale)), 6.35 * scale);
+      assertTrue(closed.isExact(), () -> closed.caution().orElseThrow());
+      assertEquals(star.area(), closed.region().area() / (scale * scale), 1e-6);
+    }
   }
 }
