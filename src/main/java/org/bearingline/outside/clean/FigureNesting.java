@@ -115,14 +115,14 @@ final class FigureNesting {
         sound = false;
       }
     }
-    boolean nonZero = figures.get(number).rule() == FillRule.NON_ZERO;
+    FillRule rule = figures.get(number).rule();
     if (loops.size() == 1 || !sound) {
       return loops;
     }
     if (!boxesMeet(loops) || OutlineCheck.crossings(loops).isEmpty()) {
-      return nonZero ? woundRound(loops) : loops;
+      return rule == FillRule.NON_ZERO ? woundRound(loops, source) : loops;
     }
-    if (nonZero) {
+    if (rule != FillRule.EVEN_ODD) {
       Region filled = Filling.nonZero(loops);
       notes.add("loops of " + source + " that overlap were run together");
       return filled.loops();
@@ -159,7 +159,7 @@ final class FigureNesting {
   }
 
   /** The loops with wood on one side only, by how often those around each wind. */
-  private static List<Loop> woundRound(List<Loop> loops) {
+  private List<Loop> woundRound(List<Loop> loops, String source) {
     Nesting nesting = Nesting.of(loops);
     List<Loop> kept = new ArrayList<>();
     for (int i = 0; i < loops.size(); i++) {
@@ -171,6 +171,16 @@ final class FigureNesting {
       if ((inside == 0) != (outside == 0)) {
         kept.add(loops.get(i));
       }
+    }
+    int left = loops.size() - kept.size();
+    if (left > 0) {
+      notes.add(
+          (left == 1 ? "a closed line" : left + " closed lines")
+              + " inside "
+              + source
+              + (left == 1 ? " was" : " were")
+              + " left out, for its fill covers both sides; where openings are meant, give the"
+              + " shape no fill, or fill-rule evenodd");
     }
     return kept;
   }

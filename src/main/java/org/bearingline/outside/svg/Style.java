@@ -11,7 +11,7 @@ import org.bearingline.outside.FillRule;
  * @param isFilled whether its inside has a colour
  * @param isWhite whether that colour is white, as that of a page
  * @param isStroked whether its line has a colour
- * @param rule which places are inside
+ * @param rule which places are inside, where it is filled
  */
 record Style(
     boolean isVisible, boolean isFilled, boolean isWhite, boolean isStroked, FillRule rule) {
@@ -55,6 +55,11 @@ record Style(
           case "nonzero" -> FillRule.NON_ZERO;
           default -> rule;
         });
+  }
+
+  /** How the loops of one shape count. */
+  FillRule loops() {
+    return isFilled ? rule : FillRule.UNFILLED;
   }
 
   /** Whether line or inside of a shape have a colour. */
