@@ -110,6 +110,7 @@ class RoomsArchitectureTest {
               "kit",
               "routing"),
           room("outside", "problem", "outline", "outline.fit"),
+          room("outside.unite", "problem", "outline", "outline.offset", "outline.topology"),
           room(
               "outside.clean",
               "problem",
@@ -118,7 +119,8 @@ class RoomsArchitectureTest {
               "outline.topology",
               "outline.construct",
               "outline.fit",
-              "outside"),
+              "outside",
+              "outside.unite"),
           room("outside.svg", "problem", "outline", "outline.fit", "outside"),
           room("outside.dxf", "problem", "facts", "outline", "outline.fit", "outside"),
           room("outside.scan", "problem", "facts", "outline", "outside"),

@@ -138,6 +138,7 @@ public final class CleaningTable {
         none.drillUpTo(),
         none.layer(),
         none.symmetric(),
+        none.unite(),
         none.sawnEdges());
   }
 

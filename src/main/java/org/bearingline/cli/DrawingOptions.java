@@ -64,6 +64,12 @@ final class DrawingOptions {
   String symmetric;
 
   @Option(
+      names = "--unite",
+      description =
+          "of a drawing: make one outline of filled shapes that lie over or against each other")
+  boolean unite;
+
+  @Option(
       names = "--sawn-edges",
       paramLabel = "SIDES",
       description =
@@ -81,6 +87,7 @@ final class DrawingOptions {
         OptionText.length("--drill-up-to", drillUpTo),
         Optional.ofNullable(layer),
         Optional.ofNullable(symmetric),
+        unite,
         DrawnWishes.sidesOf(String.join(",", sawnEdges)));
   }
 }

@@ -146,6 +146,7 @@ final class Drawings {
         wishes.width(),
         wishes.height(),
         centerLine(wishes.symmetric()),
+        wishes.unite(),
         CleaningSettings.DEFAULT_SHARP_CORNER);
   }
 

@@ -20,6 +20,7 @@ final class DrawnFields {
           "drill-up-to",
           "layer",
           "symmetric",
+          "unite",
           "sawn-edges");
 
   private DrawnFields() {}
@@ -63,6 +64,7 @@ final class DrawnFields {
         WishFields.length(part, "drill-up-to", units),
         part.optional("layer").map(YamlNode::text),
         part.optional("symmetric").map(YamlNode::text),
+        part.optional("unite").filter(DrawnFields::isYes).isPresent(),
         sides(part.optional("sawn-edges")));
   }
 
@@ -75,6 +77,19 @@ final class DrawnFields {
     } catch (Problem problem) {
       throw written.get().problem(problem.getMessage());
     }
+  }
+
+  private static boolean isYes(YamlNode written) {
+    return switch (written.text()) {
+      case "yes", "true" -> true;
+      case "no", "false" -> false;
+      default ->
+          throw written.problem(
+              "“"
+                  + written.text()
+                  + "” is no answer here; write yes to make one of filled shapes that lie over each"
+                  + " other, or no");
+    };
   }
 
   private static List<String> sides(Optional<YamlNode> written) {

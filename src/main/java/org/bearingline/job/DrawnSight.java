@@ -83,7 +83,7 @@ final class DrawnSight {
     Sketch sketch = Drawings.sketch(file, new ReadingSettings(layer, wishes.unit()));
     List<Path> drawn = DrawnPaths.of(sketch);
     Bounds box = box(drawn);
-    return view(false, box, drawn, List.of(), 0, List.of(), unitsOf(file, sketch, layer));
+    return view(false, box, drawn, List.of(), 0, List.of(), false, unitsOf(file, sketch, layer));
   }
 
   private List<DrawnView.UnitView> unitsOf(
@@ -130,6 +130,7 @@ final class DrawnSight {
         clean.stream().map(path -> path.transformed(placed)).toList(),
         Math.max(0, report.faults().size() - MOST_FAULTS),
         words,
+        cleaned.canUnite(),
         List.of());
   }
 
@@ -187,6 +188,7 @@ final class DrawnSight {
       List<Path> clean,
       int more,
       List<String> words,
+      boolean unites,
       List<DrawnView.UnitView> choices) {
     return new DrawnView(
         sound,
@@ -197,6 +199,7 @@ final class DrawnSight {
         more,
         words,
         layers,
+        unites,
         choices);
   }
 

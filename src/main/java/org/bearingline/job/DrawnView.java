@@ -17,6 +17,8 @@ import org.bearingline.outside.DrawnLayer;
  * @param more how many faults have no place here because they would cover the drawing
  * @param words what was done, one sentence each
  * @param layers those with lines on them
+ * @param unites whether its only faults are that filled shapes lie over each other, which the field
+ *     {@code unite} mends
  * @param units what one unit of the drawing may be, where its file does not say; else empty
  */
 public record DrawnView(
@@ -28,6 +30,7 @@ public record DrawnView(
     int more,
     List<String> words,
     List<DrawnLayer> layers,
+    boolean unites,
     List<UnitView> units) {
 
   /**

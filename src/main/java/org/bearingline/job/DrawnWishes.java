@@ -22,6 +22,7 @@ import org.bearingline.problem.Problem;
  * @param drillUpTo largest diameter of a round opening that is drilled and not routed
  * @param layer the one layer to take
  * @param symmetric {@code left-right} or {@code top-bottom}, as written
+ * @param unite whether filled shapes that lie over each other become one
  * @param sawnEdges sides of the part that the saw makes, as written
  */
 public record DrawnWishes(
@@ -33,6 +34,7 @@ public record DrawnWishes(
     OptionalDouble drillUpTo,
     Optional<String> layer,
     Optional<String> symmetric,
+    boolean unite,
     List<String> sawnEdges) {
 
   /** Nothing said. */
@@ -46,6 +48,7 @@ public record DrawnWishes(
           OptionalDouble.empty(),
           Optional.empty(),
           Optional.empty(),
+          false,
           List.of());
 
   public DrawnWishes {
@@ -100,11 +103,24 @@ public record DrawnWishes(
         first(drillUpTo, general.drillUpTo),
         layer.or(() -> general.layer),
         symmetric.or(() -> general.symmetric),
+        unite || general.unite,
         sawnEdges.isEmpty() ? general.sawnEdges : sawnEdges);
   }
 
   private static OptionalDouble first(OptionalDouble own, OptionalDouble general) {
     return own.isPresent() ? own : general;
+  }
+
+  /**
+   * The option of a wish that only a drawing can meet and no picture; empty where none was said.
+   */
+  Optional<String> ofDrawingOnly() {
+    if (unit.isPresent()) {
+      return Optional.of("--drawn-in");
+    }
+    return layer.isPresent()
+        ? Optional.of("--layer")
+        : Optional.of("--unite").filter(option -> unite);
   }
 
   /** The option or field of something that was said; empty where nothing was. */
@@ -118,6 +134,7 @@ public record DrawnWishes(
     said.put("drill-up-to", drillUpTo.isPresent());
     said.put("layer", layer.isPresent());
     said.put("symmetric", symmetric.isPresent());
+    said.put("unite", unite);
     said.put("sawn-edges", !sawnEdges.isEmpty());
     for (Map.Entry<String, Boolean> one : said.entrySet()) {
       if (one.getValue()) {

@@ -10,6 +10,7 @@ import org.bearingline.length.Length;
 import org.bearingline.length.Units;
 import org.bearingline.outline.Bounds;
 import org.bearingline.outside.clean.CleaningReport;
+import org.bearingline.outside.clean.UnitedShapes;
 
 /** Says what became of a drawing. */
 final class DrawnWords {
@@ -36,6 +37,7 @@ final class DrawnWords {
     gaps(design, units).ifPresent(said::add);
     joints(design).ifPresent(said::add);
     symmetry(design, units).ifPresent(said::add);
+    said.addAll(united(design, units));
     left(design).ifPresent(said::add);
     said.addAll(design.cleaned().report().notes());
     return Card.Section.of("Drawing", said);
@@ -65,6 +67,7 @@ final class DrawnWords {
         report.jointsMadeTangent(),
         report.largestJointTurn(),
         report.symmetryMove(),
+        report.united().map(DrawnWords::plain),
         design.cleaned().drawn().ignored(),
         report.notes());
   }
@@ -145,6 +148,49 @@ final class DrawnWords {
             "Made its own mirror image, which moved it by no more than "
                 + thousandths(move.getAsDouble(), units)
                 + ".");
+  }
+
+  private static List<String> united(DrawnDesign design, Units units) {
+    Optional<UnitedShapes> asked = design.cleaned().report().united();
+    List<String> said = new ArrayList<>();
+    if (asked.isEmpty()) {
+      return said;
+    }
+    UnitedShapes united = asked.get();
+    if (!united.isAny()) {
+      said.add("Nothing was united: no two filled shapes lie over or against each other.");
+    }
+    if (united.shapes() > 0) {
+      said.add(
+          united.shapes()
+              + " shapes of "
+              + area(united.drawnArea(), units)
+              + " in all were united into "
+              + united.outlines()
+              + " of "
+              + area(united.area(), units)
+              + "; what lay double counts once.");
+    }
+    if (united.openings() > 0) {
+      said.add(united.openings() + " openings were united into " + united.openingsLeft() + ".");
+    }
+    return said;
+  }
+
+  private static String area(double squareMm, Units units) {
+    return units == Units.MM
+        ? String.format(Locale.ROOT, "%.2f cm²", squareMm / 100)
+        : String.format(Locale.ROOT, "%.2f in²", squareMm / (25.4 * 25.4));
+  }
+
+  private static DrawingReport.United plain(UnitedShapes united) {
+    return new DrawingReport.United(
+        united.shapes(),
+        united.outlines(),
+        united.openings(),
+        united.openingsLeft(),
+        united.drawnArea(),
+        united.area());
   }
 
   private static Optional<String> left(DrawnDesign design) {

@@ -64,6 +64,7 @@ record JobFile(
           "drill-up-to",
           "layer",
           "symmetric",
+          "unite",
           "sawn-edges",
           "measures",
           "quantity",

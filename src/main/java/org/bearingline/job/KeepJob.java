@@ -97,10 +97,10 @@ public final class KeepJob {
           Place.option(ofPicture.get()),
           "this is for a photo or scan, and the source is a drawing");
     }
-    if (isPicture && (drawing.unit().isPresent() || drawing.layer().isPresent())) {
+    Optional<String> ofDrawing = drawing.ofDrawingOnly();
+    if (isPicture && ofDrawing.isPresent()) {
       throw new Problem(
-          Place.option(drawing.unit().isPresent() ? "--drawn-in" : "--layer"),
-          "this is for a drawing, and the source is a picture");
+          Place.option(ofDrawing.get()), "this is for a drawing, and the source is a picture");
     }
   }
 

@@ -73,10 +73,10 @@ record KeptWishes(DrawnWishes drawn, PictureWishes picture) {
 
   /** For a picture: what belongs to a drawing is refused. */
   void refuseDrawn() {
-    if (drawn.unit().isPresent() || drawn.layer().isPresent()) {
+    Optional<String> ofDrawing = drawn.ofDrawingOnly();
+    if (ofDrawing.isPresent()) {
       throw new Problem(
-          Place.option(drawn.unit().isPresent() ? "--drawn-in" : "--layer"),
-          "this is for a drawing, and the source is a picture");
+          Place.option(ofDrawing.get()), "this is for a drawing, and the source is a picture");
     }
   }
 }

@@ -92,6 +92,7 @@ final class Pictures {
         wishes.drillUpTo(),
         wishes.layer(),
         wishes.symmetric(),
+        wishes.unite(),
         wishes.sawnEdges());
   }
 

@@ -8,9 +8,15 @@ import java.util.Objects;
  *
  * @param strokes at least one
  * @param rule how its own loops nest; loops of different figures nest by {@link FillRule#EVEN_ODD}
+ * @param filled whether it is an area: painted inside in a format that paints, and in any other
  * @param source what and where it is in its file, for messages: {@code “path #apron, line 12”}
  */
-public record Figure(List<Stroke> strokes, FillRule rule, String source) {
+public record Figure(List<Stroke> strokes, FillRule rule, boolean filled, String source) {
+
+  /** A figure that is an area where it has a fill. */
+  public Figure(List<Stroke> strokes, FillRule rule, String source) {
+    this(strokes, rule, rule != FillRule.UNFILLED, source);
+  }
 
   public Figure {
     strokes = List.copyOf(strokes);

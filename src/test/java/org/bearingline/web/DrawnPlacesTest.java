@@ -106,4 +106,34 @@ class DrawnPlacesTest extends WithServer {
     assertEquals(-80, sight.path("view").path("y").asDouble(), 1e-4);
     assertTrue(sight.path("words").get(0).asText().contains("taken as drawn"));
   }
+
+  @Test
+  void whereUnitingWouldMendADrawingItIsOffered() {
+    String board = "<rect x='20' y='20' width='150' height='60'/>";
+    String disc = "<circle cx='170' cy='80' r='20'/>";
+    String hole = "<circle cx='160' cy='76' r='8' fill='none' stroke='#000'/>";
+    String over = shapes(board + disc + hole);
+    JsonNode sight = seen("over.svg", over, "");
+    assertFalse(sight.path("sound").asBoolean());
+    assertTrue(sight.path("unites").asBoolean(), sight.toString());
+    JsonNode united = seen("over.svg", over, ",\"unite\":\"yes\"");
+    assertTrue(united.path("sound").asBoolean(), united.toString());
+    assertFalse(united.path("unites").asBoolean());
+    // 15 × 6 cm of board and π 2² cm² of disc.
+    assertTrue(
+        united.path("words").toString().contains("2 shapes of 102.57 cm² in all were united"),
+        united.toString());
+    // What goes away otherwise is not offered: an end that hangs loose, lines alone.
+    String loose = shapes(board + disc + "<path d='M5 5H12V9' fill='none' stroke='#000'/>");
+    assertFalse(seen("loose.svg", loose, "").path("unites").asBoolean());
+    String lines = shapes("<g fill='none' stroke='#000'>" + board + disc + "</g>");
+    assertFalse(seen("lines.svg", lines, "").path("unites").asBoolean());
+  }
+
+  private static String shapes(String inside) {
+    return "<svg xmlns='http://www.w3.org/2000/svg' width='240mm' height='140mm'"
+        + " viewBox='0 0 240 140'>"
+        + inside
+        + "</svg>";
+  }
 }

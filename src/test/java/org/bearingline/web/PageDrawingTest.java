@@ -161,6 +161,36 @@ class PageDrawingTest {
   }
 
   @Test
+  void shapesOverEachOtherAreUnitedByOnePress() {
+    String over =
+        svg(
+            "<rect x='20' y='40' width='150' height='60'/><circle cx='170' cy='40' r='25'/>"
+                + "<rect x='20' y='80' width='40' height='50' rx='8'/>");
+    try (ShopServer server = ShopServer.start();
+        ShopBrowser browser = ShopBrowser.sized(1280, 800)) {
+      PageBench bench = PageBench.open(browser, server.address());
+      bench.drop("over.svg", over).awaitText("#verdict-words", "two outlines cross or touch");
+      browser.await("document.querySelectorAll('#drawing-choices .drawing-choice').length === 1");
+      bench.awaitText("#drawing-head", "Unite them, or mend the drawing at the");
+      browser.picture("drawing-over");
+      assertEquals(List.of(), browser.barriers());
+      bench.click("[data-choice='unite']").awaitDrawing();
+      bench.run("document.getElementById('units-mm').click()");
+      bench.until(() -> bench.text("#verdict-part").contains("175 mm × 115 mm"), "the union");
+      assertEquals("yes", bench.value("#drawn-unite"));
+      bench.awaitText("#drawing-words", "3 shapes of ");
+      browser.await("document.querySelectorAll('.drawing-choice').length === 0");
+      browser.picture("drawing-united");
+      // By the field they are left as drawn again.
+      bench.run(
+          "const field = document.getElementById('drawn-unite'); field.value = '';"
+              + " field.dispatchEvent(new Event('change'))");
+      bench.awaitText("#verdict-words", "two outlines cross or touch");
+      assertEquals(List.of(), server.defects());
+    }
+  }
+
+  @Test
   void aDrawingWithoutUnitsIsSizedByOnePress() {
     try (ShopServer server = ShopServer.start();
         ShopBrowser browser = ShopBrowser.sized(1280, 800)) {

@@ -28,7 +28,18 @@ final class DrawingFields {
         .whole("jointsMadeTangent", drawing.jointsMadeTangent())
         .number("largestJointTurn", drawing.largestJointTurn())
         .number("symmetryMove", drawing.symmetryMove())
+        .object("united", drawing.united(), this::united)
         .list("leftOut", drawing.leftOut(), json::writeString)
         .list("notes", drawing.notes(), json::writeString);
+  }
+
+  private void united(DrawingReport.United united) throws IOException {
+    fields
+        .whole("shapes", united.shapes())
+        .whole("outlines", united.outlines())
+        .whole("openings", united.openings())
+        .whole("openingsLeft", united.openingsLeft())
+        .number("drawnArea", united.drawnArea())
+        .number("area", united.area());
   }
 }

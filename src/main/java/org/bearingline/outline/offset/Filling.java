@@ -78,19 +78,35 @@ public final class Filling {
     return Regions.of(out, false, frame);
   }
 
+  // Where another edge touches a part, the looks to its sides fall beyond that: one of three places
+  // along it is clear of one contact.
   private void keep(Pieces parts, int i, int k, Inside inside, Pieces kept) {
-    parts.middle(i, middle);
-    direction(parts, i);
-    double beside = BESIDE * frame.tolerance();
-    double dx = -tangent[1] * beside;
-    double dy = tangent[0] * beside;
-    boolean left = isWood(inside.winding(middle[0] + dx, middle[1] + dy));
-    boolean right = isWood(inside.winding(middle[0] - dx, middle[1] - dy));
+    boolean left = wood(parts, i, inside, 1);
+    boolean right = wood(parts, i, inside, -1);
+    for (int half = 0; half < 2 && left == right; half++) {
+      parts.middle(i, middle);
+      double x = half == 0 ? parts.x0[i] : middle[0];
+      double y = half == 0 ? parts.y0[i] : middle[1];
+      double toX = half == 0 ? middle[0] : parts.x1[i];
+      double toY = half == 0 ? middle[1] : parts.y1[i];
+      Pieces one = new Pieces(1);
+      one.addPart(parts, i, x, y, toX, toY, false, k);
+      left = wood(one, 0, inside, 1);
+      right = wood(one, 0, inside, -1);
+    }
     if (left && !right) {
       kept.add(parts, i, k);
     } else if (right && !left) {
       kept.addReversed(parts, i, k);
     }
+  }
+
+  // Whether there is wood beside the middle, on the left (1) or the right (-1).
+  private boolean wood(Pieces parts, int i, Inside inside, int side) {
+    parts.middle(i, middle);
+    direction(parts, i);
+    double beside = side * BESIDE * frame.tolerance();
+    return isWood(inside.winding(middle[0] - tangent[1] * beside, middle[1] + tangent[0] * beside));
   }
 
   // The unit direction of travel at the middle.

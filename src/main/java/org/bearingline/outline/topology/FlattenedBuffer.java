@@ -35,11 +35,7 @@ public final class FlattenedBuffer {
   public static List<List<Point>> rings(Region region, double chord, double... distances) {
     List<Polygon> polygons = new ArrayList<>();
     for (Outline outline : region.pieces()) {
-      LinearRing[] holes = new LinearRing[outline.openings().size()];
-      for (int i = 0; i < holes.length; i++) {
-        holes[i] = ring(outline.openings().get(i), chord);
-      }
-      polygons.add(FACTORY.createPolygon(ring(outline.outer(), chord), holes));
+      polygons.add(polygon(outline, chord));
     }
     Geometry shape = FACTORY.createMultiPolygon(polygons.toArray(new Polygon[0]));
     for (double distance : distances) {
@@ -57,6 +53,14 @@ public final class FlattenedBuffer {
       }
     }
     return rings;
+  }
+
+  static Polygon polygon(Outline outline, double chord) {
+    LinearRing[] holes = new LinearRing[outline.openings().size()];
+    for (int i = 0; i < holes.length; i++) {
+      holes[i] = ring(outline.openings().get(i), chord);
+    }
+    return FACTORY.createPolygon(ring(outline.outer(), chord), holes);
   }
 
   private static int quadrantSegments(double distance, double chord) {

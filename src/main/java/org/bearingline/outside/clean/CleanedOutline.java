@@ -2,6 +2,7 @@ package org.bearingline.outside.clean;
 
 import java.util.List;
 import java.util.Objects;
+import java.util.Set;
 import org.bearingline.outline.Outline;
 import org.bearingline.outline.Path;
 import org.bearingline.outline.Similarity;
@@ -43,12 +44,26 @@ public record CleanedOutline(
     if (faults.isEmpty()) {
       return this;
     }
+    Fault first = faults.get(0);
+    if (canUnite()) {
+      first = faults.stream().filter(fault -> fault.kind() == Fault.Kind.MEETING).findFirst().get();
+    }
     String more = faults.size() == 1 ? "" : " (and %d more)".formatted(faults.size() - 1);
     throw new Problem(
         Place.file(drawn.file()),
-        faults.get(0).sentence(drawn)
+        first.sentence(drawn)
             + more
             + "; "
-            + Waver.among(report.notes()).orElse(faults.get(0).kind().mending()));
+            + Waver.among(report.notes()).orElse(first.kind().mending()));
+  }
+
+  /**
+   * Whether nothing is wrong but that outlines lie over each other, filled shapes among them: these
+   * may be united, and a line without a fill may then lie inside them.
+   */
+  public boolean canUnite() {
+    List<Fault.Kind> kinds = report.faults().stream().map(Fault::kind).distinct().toList();
+    return kinds.contains(Fault.Kind.MEETING)
+        && Set.of(Fault.Kind.MEETING, Fault.Kind.LINES_MEETING).containsAll(kinds);
   }
 }

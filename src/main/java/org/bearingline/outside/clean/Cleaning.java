@@ -3,6 +3,7 @@ package org.bearingline.outside.clean;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import org.bearingline.outline.Loop;
 import org.bearingline.outline.Point;
@@ -66,12 +67,21 @@ public final class Cleaning {
     chained =
         new Chaining.Chained(
             chained.chains(), chained.gaps(), chained.doubledStrokes() + doubled, notes);
+    Optional<UnitedChains> united =
+        settings.unite()
+            ? Optional.of(UnitedChains.of(sized, List.copyOf(chains), settings, tolerance))
+            : Optional.empty();
+    united.ifPresent(
+        one -> {
+          chains.clear();
+          chains.addAll(one.chains());
+        });
     if (!mirrored) {
-      return Result.of(sized, chained, chains, tolerance, OptionalDouble.empty());
+      return Result.of(sized, chained, chains, tolerance, OptionalDouble.empty(), united);
     }
     Mirroring.Mirrored alike = Mirroring.of(sized, chains, tolerance, sharp);
     OptionalDouble move = OptionalDouble.of(alike.largestMove());
-    return Result.of(sized, chained, alike.chains(), tolerance, move);
+    return Result.of(sized, chained, alike.chains(), tolerance, move, united);
   }
 
   // Adds a chain made clean; how many of its pieces ran twice the same way.

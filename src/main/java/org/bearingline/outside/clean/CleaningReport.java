@@ -2,6 +2,7 @@ package org.bearingline.outside.clean;
 
 import java.util.List;
 import java.util.Objects;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import org.bearingline.outline.Point;
 import org.bearingline.outline.Similarity;
@@ -23,6 +24,8 @@ import org.bearingline.outline.Similarity;
  * @param jointsMadeTangent joints that turned a little and now run on smoothly
  * @param largestJointTurn the largest turn so removed, in degrees
  * @param symmetryMove largest move made for the sake of symmetry; empty where none was asked
+ * @param united what became of shapes that lie over each other; empty where they were not to be
+ *     united
  * @param faults why the outlines are not to be used; empty for a sound result
  * @param notes what else a maker should know, one sentence each
  */
@@ -41,6 +44,7 @@ public record CleaningReport(
     int jointsMadeTangent,
     double largestJointTurn,
     OptionalDouble symmetryMove,
+    Optional<UnitedShapes> united,
     List<Fault> faults,
     List<String> notes) {
 
@@ -48,6 +52,7 @@ public record CleaningReport(
     Objects.requireNonNull(largestMoveAt);
     Objects.requireNonNull(gaps);
     Objects.requireNonNull(symmetryMove);
+    Objects.requireNonNull(united);
     faults = List.copyOf(faults);
     notes = List.copyOf(notes);
   }
@@ -70,6 +75,7 @@ public record CleaningReport(
         jointsMadeTangent,
         largestJointTurn,
         symmetryMove,
+        united,
         faults.stream()
             .map(fault -> new Fault(fault.kind(), map.apply(fault.at()), fault.source()))
             .toList(),

@@ -15,6 +15,7 @@ import org.bearingline.problem.Problem;
  * @param width mm the whole drawing is to be wide; alone it keeps the proportions
  * @param height mm the whole drawing is to be high; alone it keeps the proportions
  * @param symmetric the centre line in which the outline becomes its own mirror image
+ * @param unite whether filled shapes that lie over or against each other become one
  * @param sharpCorner degrees: a joint that turns by less may be made tangent, where the tolerance
  *     allows; in (0, 90)
  */
@@ -24,6 +25,7 @@ public record CleaningSettings(
     OptionalDouble width,
     OptionalDouble height,
     CenterLine symmetric,
+    boolean unite,
     double sharpCorner) {
 
   /** mm over which loose ends are joined unless another is asked for: what a pencil misses by. */
@@ -43,7 +45,10 @@ public record CleaningSettings(
     }
   }
 
-  /** Tolerance 0.02 mm, gap 0.1 mm, the drawing's own size, no symmetry, corners from 10°. */
+  /**
+   * Tolerance 0.02 mm, gap 0.1 mm, the drawing's own size, no symmetry, nothing united, corners
+   * from 10°.
+   */
   public static CleaningSettings usual() {
     return new CleaningSettings(
         CurveFit.DEFAULT_TOLERANCE,
@@ -51,19 +56,25 @@ public record CleaningSettings(
         OptionalDouble.empty(),
         OptionalDouble.empty(),
         CenterLine.NONE,
+        false,
         DEFAULT_SHARP_CORNER);
   }
 
   public CleaningSettings withTolerance(double mm) {
-    return new CleaningSettings(mm, gap, width, height, symmetric, sharpCorner);
+    return new CleaningSettings(mm, gap, width, height, symmetric, unite, sharpCorner);
   }
 
   public CleaningSettings withSize(OptionalDouble newWidth, OptionalDouble newHeight) {
-    return new CleaningSettings(tolerance, gap, newWidth, newHeight, symmetric, sharpCorner);
+    return new CleaningSettings(tolerance, gap, newWidth, newHeight, symmetric, unite, sharpCorner);
   }
 
   public CleaningSettings withSymmetry(CenterLine line) {
-    return new CleaningSettings(tolerance, gap, width, height, line, sharpCorner);
+    return new CleaningSettings(tolerance, gap, width, height, line, unite, sharpCorner);
+  }
+
+  /** The same, with filled shapes united. */
+  public CleaningSettings uniting() {
+    return new CleaningSettings(tolerance, gap, width, height, symmetric, true, sharpCorner);
   }
 
   private static boolean isSize(double mm) {

@@ -22,7 +22,15 @@ public record Fault(Kind kind, Point at, String source) {
     TOUCHING("the outline touches itself", "draw it with a little room there"),
     MEETING(
         "two outlines cross or touch each other",
-        "unite them in the drawing, move them apart, or take one with --layer"),
+        "ask for --unite to make one of them, or unite them in the drawing, move them apart, or take"
+            + " one with --layer"),
+    LINES_MEETING(
+        "two outlines cross or touch each other, one of them without a fill",
+        "--unite takes filled shapes alone, so fill it in the drawing; or move them apart, or take"
+            + " one with --layer"),
+    NARROW(
+        "two shapes hold together here by a point or next to nothing",
+        "let them lie over each other, or move them apart"),
     NO_OUTLINE("nothing here encloses an area", "draw a closed line there");
 
     private final String words;

@@ -7,6 +7,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.stream.Collectors;
 import org.bearingline.outline.Bounds;
 import org.bearingline.outline.Loop;
 import org.bearingline.outline.Outline;
@@ -27,6 +28,9 @@ final class FigureNesting {
 
   /** mm within which faults are told once. */
   private static final double ONE_PLACE = 1e-3;
+
+  /** Share of the size by which boxes may miss each other and their loops touch. */
+  private static final double TOUCH = 1e-9;
 
   /** Faults of which each is looked at closely; of more, nobody reads them. */
   private static final int MOST_TOLD = 100;
@@ -52,23 +56,48 @@ final class FigureNesting {
 
   static Nested of(List<DrawnLoop> loops, List<Figure> figures, double tolerance) {
     FigureNesting work = new FigureNesting(figures, tolerance);
-    List<Loop> kept = new ArrayList<>();
+    List<DrawnLoop> kept = work.kept(loops);
+    work.crossings(kept);
+    return work.nested(kept.stream().map(DrawnLoop::loop).toList());
+  }
+
+  /**
+   * Loops of figures that were not yet laid over each other.
+   *
+   * @param loops with wood on one side only, as the rule of their figure says
+   * @param doubledLoops loops dropped because another lies on them
+   * @param isSound whether no figure crosses itself
+   */
+  record Single(List<DrawnLoop> loops, int doubledLoops, boolean isSound, List<String> notes) {}
+
+  /** Each figure taken by itself. */
+  static Single single(List<DrawnLoop> loops, List<Figure> figures, double tolerance) {
+    FigureNesting work = new FigureNesting(figures, tolerance);
+    List<DrawnLoop> kept = work.kept(loops);
+    return new Single(kept, work.doubled, work.faults.isEmpty(), work.notes);
+  }
+
+  // Loops with wood on one side only, each figure taken by itself.
+  private List<DrawnLoop> kept(List<DrawnLoop> loops) {
     TreeMap<Integer, List<DrawnLoop>> byFigure = new TreeMap<>();
-    for (DrawnLoop loop : work.withoutDoubles(loops)) {
+    for (DrawnLoop loop : withoutDoubles(loops)) {
       byFigure.computeIfAbsent(loop.figure(), f -> new ArrayList<>()).add(loop);
     }
-    List<String> sources = new ArrayList<>();
+    List<DrawnLoop> kept = new ArrayList<>();
     byFigure.forEach(
-        (figure, own) -> {
-          for (Loop loop : work.figure(figure, own)) {
-            kept.add(loop);
-            sources.add(own.get(0).source());
+        (number, own) -> {
+          DrawnLoop first = own.get(0);
+          for (Loop loop : figure(number, own)) {
+            kept.add(new DrawnLoop(loop, first.source(), number, first.kind()));
           }
         });
-    work.crossings(kept, sources, byFigure.size());
+    return kept;
+  }
+
+  private Nested nested(List<Loop> kept) {
     List<Outline> outlines = new ArrayList<>(Nesting.region(kept).pieces());
     outlines.sort(Comparator.comparingDouble(Outline::area).reversed());
-    return new Nested(outlines, work.doubled, work.faults, work.notes);
+    return new Nested(outlines, doubled, faults, notes);
   }
 
   // Sorted by length, so that only loops of one length are compared.
@@ -111,14 +140,15 @@ final class FigureNesting {
       for (Point at : places(OutlineCheck.crossings(List.of(loop)))) {
         boolean crosses = faults.size() >= MOST_TOLD || Passing.crosses(loop, at);
         Fault.Kind kind = crosses ? Fault.Kind.CROSSING : Fault.Kind.TOUCHING;
+        kind = own.get(0).kind() == DrawnLoop.Kind.UNITED ? Fault.Kind.NARROW : kind;
         faults.add(new Fault(kind, at, source));
         sound = false;
       }
     }
-    FillRule rule = figures.get(number).rule();
     if (loops.size() == 1 || !sound) {
       return loops;
     }
+    FillRule rule = figures.get(number).rule();
     if (!boxesMeet(loops) || OutlineCheck.crossings(loops).isEmpty()) {
       return rule == FillRule.NON_ZERO ? woundRound(loops, source) : loops;
     }
@@ -150,7 +180,7 @@ final class FigureNesting {
     Bounds all = null;
     for (Loop loop : loops) {
       Bounds box = loop.bounds();
-      if (all != null && all.intersects(box)) {
+      if (all != null && all.grown(TOUCH * (all.width() + all.height())).intersects(box)) {
         return true;
       }
       all = all == null ? box : all.union(box);
@@ -185,25 +215,29 @@ final class FigureNesting {
     return kept;
   }
 
-  private void crossings(List<Loop> loops, List<String> sources, int figureCount) {
+  private void crossings(List<DrawnLoop> kept) {
+    List<Loop> loops = kept.stream().map(DrawnLoop::loop).toList();
+    long figureCount = kept.stream().mapToInt(DrawnLoop::figure).distinct().count();
     if (figureCount < 2 || !faults.isEmpty() || !boxesMeet(loops)) {
       return;
     }
     for (Point at : places(OutlineCheck.crossings(loops))) {
-      faults.add(new Fault(Fault.Kind.MEETING, at, near(loops, sources, at)));
+      List<DrawnLoop> near = kept.stream().filter(loop -> isNear(loop.loop(), at)).toList();
+      String sources =
+          near.stream().map(DrawnLoop::source).distinct().collect(Collectors.joining(" and "));
+      faults.add(new Fault(meeting(near), at, sources));
     }
   }
 
-  private static String near(List<Loop> loops, List<String> sources, Point at) {
-    StringBuilder words = new StringBuilder();
-    for (int i = 0; i < loops.size(); i++) {
-      Bounds box = loops.get(i).bounds().grown(1e-3);
-      if (box.contains(at)
-          && loops.get(i).distanceTo(at) < 1e-3
-          && words.indexOf(sources.get(i)) < 0) {
-        words.append(words.isEmpty() ? "" : " and ").append(sources.get(i));
-      }
+  private static Fault.Kind meeting(List<DrawnLoop> near) {
+    if (near.stream().anyMatch(loop -> loop.kind() == DrawnLoop.Kind.LINE)) {
+      return Fault.Kind.LINES_MEETING;
     }
-    return words.toString();
+    boolean united = near.stream().anyMatch(loop -> loop.kind() == DrawnLoop.Kind.UNITED);
+    return united ? Fault.Kind.NARROW : Fault.Kind.MEETING;
+  }
+
+  private static boolean isNear(Loop loop, Point at) {
+    return loop.bounds().grown(1e-3).contains(at) && loop.distanceTo(at) < 1e-3;
   }
 }

@@ -2,6 +2,7 @@ package org.bearingline.outside.clean;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import org.bearingline.outline.Arc;
 import org.bearingline.outline.Loop;
@@ -36,14 +37,16 @@ final class Result {
       Chaining.Chained chained,
       List<CleanChain> chains,
       double tolerance,
-      OptionalDouble symmetryMove) {
+      OptionalDouble symmetryMove,
+      Optional<UnitedChains> united) {
     List<DrawnLoop> loops = new ArrayList<>();
     List<Path> open = new ArrayList<>();
     List<Fault> faults = new ArrayList<>();
+    united.ifPresent(one -> faults.addAll(one.faults()));
     for (CleanChain clean : chains) {
       Chain chain = clean.chain();
       if (clean.isLoop(tolerance)) {
-        loops.add(new DrawnLoop(new Loop(clean.pieces()), chain.source(), chain.figure()));
+        loops.add(DrawnLoop.of(clean, sized.figures()));
       } else if (!clean.pieces().isEmpty() && !chain.closed()) {
         open.add(new Path(clean.pieces()));
         Point start = clean.pieces().get(0).start();
@@ -63,6 +66,8 @@ final class Result {
     chains.forEach(sum::measure);
     List<String> notes = new ArrayList<>(chained.notes());
     notes.addAll(nested.notes());
+    united.ifPresent(one -> notes.addAll(one.notes()));
+    int doubledLoops = nested.doubledLoops() + united.map(UnitedChains::doubledLoops).orElse(0);
     return new CleanedOutline(
         sized,
         nested.outlines(),
@@ -75,13 +80,14 @@ final class Result {
             sum.lines + sum.arcs + sum.circles,
             chained.gaps(),
             sum.doubledPoints,
-            chained.doubledStrokes() + nested.doubledLoops(),
+            chained.doubledStrokes() + doubledLoops,
             sum.lines,
             sum.arcs,
             sum.circles,
             sum.joints,
             sum.largestJoint,
             symmetryMove,
+            united.map(UnitedChains::shapes),
             faults,
             notes));
   }

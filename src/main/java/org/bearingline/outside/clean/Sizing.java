@@ -108,7 +108,7 @@ final class Sizing {
             new Stroke(
                 stroke.pieces().stream().map(p -> scaled(p, grow)).toList(), stroke.closed()));
       }
-      figures.add(new Figure(strokes, figure.rule(), figure.source()));
+      figures.add(new Figure(strokes, figure.rule(), figure.filled(), figure.source()));
     }
     OptionalDouble noise =
         sketch.noise().isPresent()

@@ -32,7 +32,7 @@ public final class Upright {
                 stroke.pieces().stream().map(piece -> turned(piece, turn)).toList(),
                 stroke.closed()));
       }
-      figures.add(new Figure(strokes, figure.rule(), figure.source()));
+      figures.add(new Figure(strokes, figure.rule(), figure.filled(), figure.source()));
     }
     return new Sketch(sketch.file(), figures, sketch.sized(), sketch.noise(), sketch.ignored());
   }

@@ -67,6 +67,11 @@ record Style(
     return isFilled || isStroked;
   }
 
+  /** Whether the inside of a shape can be told from the page; white without a line cannot. */
+  boolean isArea() {
+    return isFilled && (!isWhite || isStroked);
+  }
+
   private static boolean painted(Map<String, String> declared, String paint, boolean inherited) {
     if (is(declared, paint + "-opacity", "0")) {
       return false;

@@ -261,7 +261,8 @@ final class SvgWalk {
     if (strokes.isEmpty()) {
       return;
     }
-    Figure figure = new Figure(strokes, setting.style().loops(), element.source());
+    Figure figure =
+        new Figure(strokes, setting.style().loops(), setting.style().isArea(), element.source());
     boolean isBehindAll = figures.isEmpty() && background == null;
     if (isBehindAll && PageBackground.isOne(element, setting.style(), strokes, page)) {
       background = figure;

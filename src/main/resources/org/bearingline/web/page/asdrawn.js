@@ -27,7 +27,7 @@ export class AsDrawn {
   show(sight) {
     this.sight = sight;
     this.box.hidden = !sight;
-    const key = JSON.stringify(sight && [sight.sound, sight.places, sight.words, sight.units, sight.layers, sight.more]);
+    const key = JSON.stringify(sight && [sight.sound, sight.places, sight.words, sight.units, sight.layers, sight.more, sight.unites]);
     if (!sight || key === this.made) {
       return;
     }
@@ -47,6 +47,9 @@ export class AsDrawn {
   offered(sight) {
     if (sight.units.length) {
       return sight.units.map((unit) => choice(unit.write, `so it is ${unit.words}`, () => this.tell.set({ 'drawn-in': unit.write })));
+    }
+    if (sight.unites) {
+      return [choice('unite', 'make one outline of the shapes that lie over each other', () => this.tell.set({ unite: 'yes' }))];
     }
     const several = sight.places.some((spot) => spot.kind === 'outline');
     return several && sight.layers.length > 1
@@ -77,7 +80,8 @@ function headOf(sight) {
   const faults = sight.places.filter((spot) => spot.kind === 'fault').length + sight.more;
   const outlines = sight.places.filter((spot) => spot.kind === 'outline').length;
   if (faults) {
-    return `Mend the drawing ${faults === 1 ? 'where the board shows 1' : `at the ${faults} numbers on the board`}, save it under its name, and drop it here again. What is set for this part stays.`;
+    const mend = `end the drawing ${faults === 1 ? 'where the board shows 1' : `at the ${faults} numbers on the board`}, save it under its name, and drop it here again. What is set for this part stays.`;
+    return sight.unites ? `Shapes lie over each other here. Unite them, or m${mend}` : `M${mend}`;
   }
   if (outlines) {
     const layers = sight.layers.length > 1 ? 'Which layer is the part?' : 'Keep one of them in the drawing, or put each on a layer of its own; then drop it here again.';

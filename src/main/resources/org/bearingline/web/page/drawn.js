@@ -31,10 +31,12 @@ export class Drawn {
       ALL, (value) => set({ layer: value }));
     this.symmetric = choiceField({ id: 'drawn-symmetric', label: 'Made symmetric', about: 'Both halves become one another’s image.', field: 'part:symmetric' },
       [{ value: '', text: 'no' }, { value: 'left-right', text: 'left and right' }, { value: 'top-bottom', text: 'top and bottom' }], (value) => set({ symmetric: value }));
+    this.unite = choiceField({ id: 'drawn-unite', label: 'Shapes over each other', about: 'Filled shapes that lie over or against each other become one.', field: 'part:unite' },
+      [{ value: '', text: 'stay as drawn' }, { value: 'yes', text: 'become one' }], (value) => set({ unite: value }));
     this.sides = SIDES.map((side) => h('input', { type: 'checkbox', value: side,
       onchange: () => set({ 'sawn-edges': this.sides.filter((box) => box.checked).map((box) => box.value) }) }));
     const [width, height, ...rest] = this.texts;
-    this.box.replaceChildren(width.element, height.element, this.sawn(), this.symmetric.element, this.unit.element, this.layer.element,
+    this.box.replaceChildren(width.element, height.element, this.sawn(), this.symmetric.element, this.unite.element, this.unit.element, this.layer.element,
       ...rest.map((text) => text.element));
   }
 
@@ -61,7 +63,7 @@ export class Drawn {
   /** @param {Record<string, any>} item the part on the board */
   show(item) {
     this.box.hidden = !item.drawing;
-    for (const { name, input } of [...this.texts, { name: 'drawn-in', ...this.unit }, { name: 'layer', ...this.layer }, { name: 'symmetric', ...this.symmetric }]) {
+    for (const { name, input } of [...this.texts, { name: 'drawn-in', ...this.unit }, { name: 'layer', ...this.layer }, { name: 'symmetric', ...this.symmetric }, { name: 'unite', ...this.unite }]) {
       putValue(input, String(item[name] ?? ''));
     }
     const sawn = item['sawn-edges'] ?? [];

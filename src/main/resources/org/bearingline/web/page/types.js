@@ -51,6 +51,7 @@
  * @property {number} more faults that have no place here
  * @property {string[]} words
  * @property {{name: string, shapes: number}[]} layers
+ * @property {boolean} unites whether all that is wrong is that filled shapes lie over each other
  * @property {{write: string, words: string}[]} units what one unit may be, where the file says none
  *
  * @typedef {object} Drawing the answer of /api/draw
