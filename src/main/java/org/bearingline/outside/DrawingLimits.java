@@ -2,6 +2,7 @@ package org.bearingline.outside;
 
 import java.util.Locale;
 import org.bearingline.outline.Point;
+import org.bearingline.problem.CutOff;
 import org.bearingline.problem.Place;
 import org.bearingline.problem.Problem;
 
@@ -20,6 +21,9 @@ public final class DrawingLimits {
   /** Most elements a drawing may show, copies counted as often as they appear. */
   public static final int MOST_ELEMENTS = 2_000_000;
 
+  /** Most letters that may be read again in copies: twice those of the largest file. */
+  public static final long MOST_LETTERS = 2 * LARGEST_FILE;
+
   /** Deepest nesting of groups, blocks and copies. */
   public static final int DEEPEST = 200;
 
@@ -29,6 +33,8 @@ public final class DrawingLimits {
   private int points;
 
   private int elements;
+
+  private long letters;
 
   /** Counts points that are about to be made of what stands at {@code place}. */
   public void addPoints(int count, Place place) {
@@ -43,8 +49,25 @@ public final class DrawingLimits {
     points += count;
   }
 
-  /** Counts one element shown. */
+  /**
+   * Counts what is read of a copied element, each time that it is. What draws no line takes time,
+   * too, and a copy of a thousand copies of it a million times as much.
+   *
+   * @param count letters, or other steps that take about as long
+   */
+  public void addLetters(long count, Place place) {
+    if (count > MOST_LETTERS - letters) {
+      throw new Problem(
+          place,
+          "the drawing repeats here what it has read already, more often than any part does; take"
+              + " a part of it");
+    }
+    letters += count;
+  }
+
+  /** Counts one element shown; ends the work where nobody waits for it any more. */
   public void addElement(Place place) {
+    CutOff.check();
     if (++elements > MOST_ELEMENTS) {
       throw new Problem(
           place,

@@ -182,10 +182,16 @@ public final class StrokePen {
     if (straight.isEmpty()) {
       return;
     }
+    Point first = straight.get(0);
+    if (straight.stream().allMatch(first::equals)) {
+      // A point, however often it was drawn.
+      straight = new ArrayList<>();
+      return;
+    }
     if (straight.size() > 2) {
       pieces.add(new StrokePiece.Chords(straight));
-    } else if (!straight.get(0).equals(straight.get(1))) {
-      pieces.add(new StrokePiece.Plain(new Line(straight.get(0), straight.get(1))));
+    } else {
+      pieces.add(new StrokePiece.Plain(new Line(first, straight.get(1))));
     }
     straight = new ArrayList<>();
   }

@@ -1,6 +1,7 @@
 package org.bearingline.outside;
 
 import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTimeoutPreemptively;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -11,6 +12,8 @@ import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.time.Duration;
 import java.util.List;
+import java.util.regex.MatchResult;
+import java.util.regex.Pattern;
 import net.jqwik.api.Arbitraries;
 import net.jqwik.api.Arbitrary;
 import net.jqwik.api.Combinators;
@@ -22,6 +25,7 @@ import org.bearingline.Seed;
 import org.bearingline.outside.dxf.DxfReader;
 import org.bearingline.outside.svg.SvgReader;
 import org.bearingline.problem.Problem;
+import org.junit.jupiter.api.Test;
 
 /**
  * Real drawings with a few places spoilt: whatever comes of it, the readers give a sketch or a
@@ -29,7 +33,8 @@ import org.bearingline.problem.Problem;
  */
 class ReaderFuzzTest {
 
-  private static final Duration LIMIT = Duration.ofSeconds(5);
+  /** A reading takes milliseconds; one that takes this long is stuck, however busy the machine. */
+  private static final Duration LIMIT = Duration.ofMinutes(1);
 
   /** What is likely to hurt a reader, in either language. */
   private static final List<String> HOSTILE =
@@ -43,6 +48,16 @@ class ReaderFuzzTest {
           "99999999999999999999",
           "1e38",
           "-0",
+          "1e308",
+          "2147483648",
+          "em",
+          "ex",
+          "width='1e999mm'",
+          "viewBox='0 0 1e-40 1e38'",
+          "transform='scale(1e-320)'",
+          "\n42\n1e300\n",
+          "\n41\n1e200\n",
+          "\n70\n1e9\n71\n1e9\n",
           ".",
           "\u0000",
           "\n",
@@ -94,6 +109,73 @@ class ReaderFuzzTest {
           "LWPOLYLINE",
           "BLOCK");
 
+  /** Numbers, and what looks like one, at the ends of what a float, an int or a drawing holds. */
+  private static final List<String> STRANGE =
+      List.of(
+          "0",
+          "-0",
+          "-1",
+          "1e-320",
+          "1e-300",
+          "1e-40",
+          "1e-12",
+          "1e-9",
+          "1e-5",
+          "0.9999999",
+          "1e5",
+          "16777217",
+          "999999999",
+          "1e9",
+          "1e12",
+          "1e17",
+          "1e30",
+          "1e38",
+          "-1e39",
+          "1e300",
+          "1e308",
+          "1e999",
+          "-1e999",
+          "1e9.5",
+          "1e2147483648",
+          "1e-2147483649",
+          "2147483647",
+          "2147483648",
+          "-2147483649",
+          "99999999999999999999",
+          "NaN",
+          "Infinity",
+          "-",
+          ".",
+          "1e",
+          "90",
+          "360",
+          "6.283185307179586");
+
+  private static final List<String> UNITS =
+      List.of("", "", "", "%", "em", "ex", "mm", "in", "pt", "px", "deg", "rem", "%%");
+
+  private static final Pattern NUMBER = Pattern.compile("[-+]?(\\d+\\.?\\d*|\\.\\d+)(e[-+]?\\d+)?");
+
+  /**
+   * One number replaced.
+   *
+   * @param at share of all numbers of the file that stand before it
+   * @param word in its place
+   */
+  record Strange(double at, String word) {}
+
+  @Provide
+  Arbitrary<List<Strange>> numbers() {
+    Arbitrary<String> words =
+        Combinators.combine(Arbitraries.of(STRANGE), Arbitraries.of(UNITS))
+            .as((number, unit) -> number + unit);
+    return Combinators.combine(Arbitraries.doubles().between(0, 1), words)
+        .as(Strange::new)
+        .list()
+        .ofMinSize(1)
+        .ofMaxSize(4);
+  }
+
   /**
    * One place spoilt.
    *
@@ -135,6 +217,39 @@ class ReaderFuzzTest {
   void aSpoiltDxfIsReadOrRefused(@ForAll("spoils") List<Spoil> spoils) {
     byte[] bytes = spoilt(SAMPLE_DXF, spoils);
     check(() -> DxfReader.read("a.dxf", bytes, ReadingSettings.USUAL), bytes);
+  }
+
+  @Property(tries = 1500, shrinking = ShrinkingMode.OFF, seed = Seed.FIXED)
+  void anSvgWithStrangeNumbersIsReadOrRefused(
+      @ForAll("numbers") List<Strange> numbers, @ForAll("svgs") String seed) {
+    byte[] bytes = estranged(resource("svg/" + seed), numbers);
+    check(() -> SvgReader.read("a.svg", bytes, ReadingSettings.USUAL), bytes);
+  }
+
+  @Property(tries = 1500, shrinking = ShrinkingMode.OFF, seed = Seed.FIXED)
+  void aDxfWithStrangeNumbersIsReadOrRefused(@ForAll("numbers") List<Strange> numbers) {
+    byte[] bytes = estranged(SAMPLE_DXF, numbers);
+    check(() -> DxfReader.read("a.dxf", bytes, ReadingSettings.USUAL), bytes);
+  }
+
+  /** Found by this test: a frame past all numbers gave the page a corner that was nowhere. */
+  @Test
+  void aFrameOfNoSizeIsRefused() {
+    List<Spoil> spoils = List.of(new Spoil(0.1, 5, ""), new Spoil(0.04, 0, "1e999"));
+    byte[] bytes = spoilt(resource("svg/every-command.svg"), spoils);
+    Problem problem =
+        assertThrows(Problem.class, () -> SvgReader.read("a.svg", bytes, ReadingSettings.USUAL));
+    assertTrue(problem.spoken().startsWith("a.svg:"), problem.spoken());
+  }
+
+  private static byte[] estranged(byte[] whole, List<Strange> strange) {
+    String text = new String(whole, StandardCharsets.UTF_8);
+    for (Strange one : strange) {
+      List<MatchResult> numbers = NUMBER.matcher(text).results().toList();
+      MatchResult number = numbers.get((int) (one.at() * (numbers.size() - 1)));
+      text = text.substring(0, number.start()) + one.word() + text.substring(number.end());
+    }
+    return text.getBytes(StandardCharsets.UTF_8);
   }
 
   private interface Reading {

@@ -26,14 +26,19 @@ final class DxfEntity {
           "BLOCK",
           "LAYER");
 
+  /** Of a usual coordinate. */
+  private static final int LETTERS_A_NUMBER = 8;
+
   private final String kind;
   private final Place place;
   private String name = "";
   private String layer = "0";
+  private String source;
   private int[] codes = new int[0];
   private double[] values = new double[0];
   private int count;
   private List<DxfEntity> vertices = List.of();
+  private long letters = LETTERS_A_NUMBER;
 
   DxfEntity(DxfTag kind) {
     this.kind = kind.value();
@@ -67,13 +72,14 @@ final class DxfEntity {
       vertices = new ArrayList<>();
     }
     vertices.add(vertex);
+    letters += vertex.letters;
   }
 
   /** Takes in one pair of the entity, where it matters. */
   void take(DxfTag tag) {
     switch (tag.code()) {
-      case 2 -> name = tag.value();
-      case 8 -> layer = tag.value();
+      case 2 -> name = spelt(tag);
+      case 8 -> layer = spelt(tag);
       case 60, 67 -> keep(tag);
       default -> {
         if (isNumber(tag.code()) && READ.contains(kind)) {
@@ -81,6 +87,11 @@ final class DxfEntity {
         }
       }
     }
+  }
+
+  private String spelt(DxfTag tag) {
+    letters += tag.value().length();
+    return tag.value();
   }
 
   private void keep(DxfTag tag) {
@@ -92,10 +103,16 @@ final class DxfEntity {
     codes[count] = tag.code();
     values[count] = tag.number();
     count++;
+    letters += LETTERS_A_NUMBER;
   }
 
   private static boolean isNumber(int code) {
     return code >= 10 && code <= 79 || code == 210 || code == 220 || code == 230;
+  }
+
+  /** How many letters it has, its vertices too, by and large. */
+  long letters() {
+    return letters;
   }
 
   /** How many numbers it has. */
@@ -139,6 +156,14 @@ final class DxfEntity {
 
   /** What and where it is: {@code ARC on layer 0, line 120}. */
   String source() {
+    // Copies of an entity share it.
+    if (source == null) {
+      source = described();
+    }
+    return source;
+  }
+
+  private String described() {
     String line = place instanceof Place.Spot spot ? ", line " + spot.line() : "";
     return kind + (layer.isEmpty() ? "" : " on layer " + Quoted.of(layer)) + line;
   }

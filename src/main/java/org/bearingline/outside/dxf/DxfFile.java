@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.OptionalInt;
+import org.bearingline.outline.Point;
 import org.bearingline.outside.DrawingLimits;
 import org.bearingline.problem.Problem;
 
@@ -13,20 +14,29 @@ import org.bearingline.problem.Problem;
 final class DxfFile {
 
   /** Bits of group 70 of a layer and a block. */
-  static final int FROZEN = 1;
+  private static final int FROZEN = 1;
 
-  static final int FROM_ANOTHER_FILE = 4 | 8;
+  private static final int FROM_ANOTHER_FILE = 4 | 8;
+
+  /**
+   * What a layer's entry in its table says.
+   *
+   * @param isFrozen whether it is left out altogether
+   * @param isOff whether its lines are; a layer that is off has its colour negated
+   */
+  record Layer(boolean isFrozen, boolean isOff) {}
 
   /**
    * A block.
    *
-   * @param head with base point and flags
+   * @param base which of its points an INSERT puts at its own place
+   * @param isElsewhere whether its entities are in another file
    * @param entities in its own coordinates
    */
-  record Block(DxfEntity head, List<DxfEntity> entities) {}
+  record Block(Point base, boolean isElsewhere, List<DxfEntity> entities) {}
 
   private final DxfTags tags;
-  private final Map<String, DxfEntity> layers = new HashMap<>();
+  private final Map<String, Layer> layers = new HashMap<>();
   private final Map<String, Block> blocks = new HashMap<>();
   private final List<DxfEntity> entities = new ArrayList<>();
   private OptionalInt units = OptionalInt.empty();
@@ -44,7 +54,7 @@ final class DxfFile {
   }
 
   /** By {@link #key}. */
-  Map<String, DxfEntity> layers() {
+  Map<String, Layer> layers() {
     return layers;
   }
 
@@ -115,7 +125,8 @@ final class DxfFile {
       DxfTag tag = tags.next();
       if (tag.is(0, "LAYER")) {
         DxfEntity layer = entity(tag);
-        layers.put(key(layer.name()), layer);
+        layers.put(
+            key(layer.name()), new Layer((layer.flags(70) & FROZEN) != 0, layer.number(62, 7) < 0));
       }
     }
   }
@@ -127,7 +138,9 @@ final class DxfFile {
         DxfEntity head = entity(tag);
         List<DxfEntity> inside = new ArrayList<>();
         entities(inside, "ENDBLK");
-        blocks.put(key(head.name()), new Block(head, inside));
+        Point base = new Point(head.number(10, 0), head.number(20, 0));
+        boolean isElsewhere = (head.flags(70) & FROM_ANOTHER_FILE) != 0;
+        blocks.put(key(head.name()), new Block(base, isElsewhere, inside));
         entity(tags.next());
       }
     }

@@ -22,13 +22,22 @@ record DxfTag(int code, String value, Place place) {
   double number() {
     if (isPlain(value)) {
       try {
-        return DrawingLimits.near(Double.parseDouble(value), place);
+        return near(Double.parseDouble(value));
       } catch (NumberFormatException noNumber) {
         // Refused below.
       }
     }
     throw new Problem(
         place, "“" + Quoted.of(value) + "” is no number where one must stand; the file is damaged");
+  }
+
+  private double near(double number) {
+    boolean isCoordinate = code >= 10 && code < 40;
+    if (!isCoordinate && !(Math.abs(number) <= DrawingLimits.FARTHEST)) {
+      throw new Problem(
+          place, Quoted.of(value) + " is too large for what stands here; the file is damaged");
+    }
+    return DrawingLimits.near(number, place);
   }
 
   /** The value as a whole number. */

@@ -23,6 +23,9 @@ final class DxfWalk {
   /** More layers than this in a sentence nobody reads. */
   private static final int MOST_NAMES = 8;
 
+  /** As measured: a copy of nothing takes as long as so many letters. */
+  private static final int LETTERS_A_COPY = 40;
+
   private static final String UNNAMED = "0";
 
   private final DxfFile drawing;
@@ -68,6 +71,9 @@ final class DxfWalk {
   private void entities(List<DxfEntity> entities, Affine map, String layerOutside) {
     for (DxfEntity entity : entities) {
       limits.addElement(entity.place());
+      if (!inserting.isEmpty()) {
+        limits.addLetters(entity.letters(), entity.place());
+      }
       String on = entity.layer().equals(UNNAMED) ? layerOutside : entity.layer();
       if (entity.flags(67) == 1) {
         ignored.add("entity of a paper page", "entities of paper pages");
@@ -88,14 +94,13 @@ final class DxfWalk {
   }
 
   private boolean isFrozen(String name) {
-    DxfEntity found = drawing.layers().get(DxfFile.key(name));
-    return !isAsked(name) && found != null && (found.flags(70) & DxfFile.FROZEN) != 0;
+    DxfFile.Layer found = drawing.layers().get(DxfFile.key(name));
+    return !isAsked(name) && found != null && found.isFrozen();
   }
 
-  /** A layer that is off has its colour negated. */
   private boolean isOff(String name) {
-    DxfEntity found = drawing.layers().get(DxfFile.key(name));
-    return !isAsked(name) && found != null && found.number(62, 7) < 0;
+    DxfFile.Layer found = drawing.layers().get(DxfFile.key(name));
+    return !isAsked(name) && found != null && found.isOff();
   }
 
   private boolean isAsked(String name) {
@@ -137,7 +142,7 @@ final class DxfWalk {
       ignored.add("insert of a block that is missing", "inserts of blocks that are missing");
       return;
     }
-    if ((block.head().flags(70) & DxfFile.FROM_ANOTHER_FILE) != 0) {
+    if (block.isElsewhere()) {
       ignored.add("block of another file", "blocks of other files");
       return;
     }
@@ -148,7 +153,9 @@ final class DxfWalk {
               + Quoted.of(insert.name())
               + "” is inserted into itself, without end; remove it");
     }
-    for (Affine place : Inserts.places(insert, block.head())) {
+    List<Affine> places = Inserts.places(insert, block.base());
+    limits.addLetters((long) LETTERS_A_COPY * places.size(), insert.place());
+    for (Affine place : places) {
       entities(block.entities(), DrawingLimits.near(map.of(place), insert.place()), on);
     }
     inserting.remove(key);

@@ -2,6 +2,7 @@ package org.bearingline.outside.dxf;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.bearingline.outline.Point;
 import org.bearingline.outside.Affine;
 import org.bearingline.problem.Problem;
 
@@ -14,10 +15,11 @@ final class Inserts {
   private Inserts() {}
 
   /**
-   * The map of each copy from the block's coordinates: its base point goes to the place of the
-   * insert, scaled and then turned; the rows and columns of an array are turned and not scaled.
+   * The map of each copy from the block's coordinates: the block's {@code base} goes to the place
+   * of the insert, scaled and then turned; the rows and columns of an array are turned and not
+   * scaled.
    */
-  static List<Affine> places(DxfEntity insert, DxfEntity block) {
+  static List<Affine> places(DxfEntity insert, Point base) {
     int columns = count(insert, 70);
     int rows = count(insert, 71);
     if ((long) columns * rows > MOST) {
@@ -29,7 +31,7 @@ final class Inserts {
             .of(Affine.rotation(insert.number(50, 0)));
     Affine scaled =
         Affine.scaling(insert.number(41, 1), insert.number(42, 1))
-            .of(Affine.translation(-block.number(10, 0), -block.number(20, 0)));
+            .of(Affine.translation(-base.x(), -base.y()));
     List<Affine> places = new ArrayList<>();
     for (int row = 0; row < rows; row++) {
       for (int column = 0; column < columns; column++) {

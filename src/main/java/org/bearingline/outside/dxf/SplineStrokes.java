@@ -16,8 +16,10 @@ import org.bearingline.problem.Problem;
 /** Draws a SPLINE. */
 final class SplineStrokes {
 
-  /** No program draws with a higher one; the work grows with its cube. */
+  /** No program draws with a higher one; the work for each point grows with its cube. */
   private static final int HIGHEST_DEGREE = 25;
+
+  private static final int CUBE_OF_A_LOW_DEGREE = 125;
 
   /** Bits of group 70. */
   private static final int CLOSED = 1;
@@ -55,7 +57,7 @@ final class SplineStrokes {
     }
     int degree = spline.flags(71);
     check(degree);
-    limits.addPoints(points.size(), spline.place());
+    limits.addPoints(effort(points.size(), degree), spline.place());
     List<Curve> curves = new SplineSpans(degree, knots, points, weights).curves(map);
     for (int i = 0; i < curves.size(); i++) {
       Curve curve = curves.get(i);
@@ -65,6 +67,14 @@ final class SplineStrokes {
       pen.curveTo(near(curve));
     }
     pen.lift((spline.flags(70) & CLOSED) != 0);
+  }
+
+  /** How many points of a low degree take as long. */
+  private static int effort(int points, int degree) {
+    return (int)
+        Math.min(
+            Integer.MAX_VALUE,
+            (long) points * Math.max(1, degree * degree * degree / CUBE_OF_A_LOW_DEGREE));
   }
 
   private Curve near(Curve curve) {

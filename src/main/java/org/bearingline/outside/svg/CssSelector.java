@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import org.bearingline.outside.DrawingLimits;
 import org.w3c.css.sac.DescendantSelector;
 import org.w3c.css.sac.Selector;
 import org.w3c.css.sac.SiblingSelector;
@@ -17,6 +18,9 @@ record CssSelector(List<Step> steps) {
 
   /** Longer ones nobody writes. */
   private static final int MOST_STEPS = 20;
+
+  /** As measured: one element is held against a step while so many letters are read. */
+  private static final int LETTERS_A_STEP = 20;
 
   /** How an element lies to the one that the step before is about. */
   private enum Relation {
@@ -76,6 +80,11 @@ record CssSelector(List<Step> steps) {
   /** All keys of selectors that may match an element. */
   static Set<String> keysOf(SvgElement element) {
     return SimpleSelector.keysOf(element);
+  }
+
+  /** How long a look at an element takes at most, in {@link DrawingLimits#addLetters letters}. */
+  int letters(SvgElement element) {
+    return LETTERS_A_STEP * (1 + (after(0) < steps.size() ? element.depth() : 0));
   }
 
   boolean matches(SvgElement element) {

@@ -6,6 +6,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import org.bearingline.outside.DrawingLimits;
 import org.bearingline.outside.Tally;
 import org.bearingline.problem.Problem;
 
@@ -28,6 +29,8 @@ final class StyleRules {
   /** By one thing that an element must have; see {@link CssSelector#key}. */
   private final Map<String, List<Numbered>> rules = new HashMap<>();
 
+  private final StyleTexts styles = new StyleTexts();
+
   private int count;
 
   /** The rules of every sheet of the drawing. */
@@ -44,30 +47,36 @@ final class StyleRules {
     return rules;
   }
 
-  /** What holds for an element: its attributes, then the sheets, then its own style. */
-  Map<String, String> declared(SvgElement element) {
+  /**
+   * What holds for an element: its attributes, then the sheets, then its own style.
+   *
+   * @param limits counts what is read
+   * @param isCopied whether this may be asked of the element any number of times
+   */
+  Map<String, String> declared(SvgElement element, DrawingLimits limits, boolean isCopied) {
     Map<String, String> all = new HashMap<>();
     for (String property : Style.READ) {
       element
           .attribute(property)
           .ifPresent(value -> all.put(property, word(element, property, value)));
     }
-    List<StyleRule> matching = matching(element);
+    List<StyleRule> matching = matching(element, limits);
     matching.forEach(rule -> all.putAll(rule.said().usual()));
-    CssDeclarations own = CssDeclarations.ofStyle(element);
+    CssDeclarations own = styles.of(element, limits, isCopied);
     all.putAll(own.usual());
     matching.forEach(rule -> all.putAll(rule.said().pressed()));
     all.putAll(own.pressed());
     return all;
   }
 
-  private List<StyleRule> matching(SvgElement element) {
+  private List<StyleRule> matching(SvgElement element, DrawingLimits limits) {
     if (rules.isEmpty()) {
       return List.of();
     }
     List<Numbered> found = new ArrayList<>();
     for (String key : CssSelector.keysOf(element)) {
       for (Numbered one : rules.getOrDefault(key, List.of())) {
+        limits.addLetters(one.rule.selector().letters(element), element.place());
         if (one.rule.selector().matches(element)) {
           found.add(one);
         }

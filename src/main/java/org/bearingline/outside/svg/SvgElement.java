@@ -12,6 +12,9 @@ import org.bearingline.problem.Problem;
 /** One element of an SVG file. */
 final class SvgElement {
 
+  /** As measured: a class is read in the time of so many letters of path data. */
+  private static final int LETTERS_OF_A_CLASS = 20;
+
   private final String file;
   private final String name;
   private final Map<String, String> attributes = new HashMap<>();
@@ -20,7 +23,10 @@ final class SvgElement {
   private final int line;
   private final int column;
   private SvgElement parent;
+  private String source;
   private int number;
+  private int depth;
+  private long letters;
 
   /**
    * @param file as the user named it
@@ -47,6 +53,12 @@ final class SvgElement {
 
   void set(String attribute, String value) {
     attributes.put(attribute, value);
+    letters += (long) value.length() * (attribute.equals("class") ? LETTERS_OF_A_CLASS : 1);
+  }
+
+  /** How many letters of path data are read in the time that its attributes take. */
+  long letters() {
+    return letters;
   }
 
   List<SvgElement> children() {
@@ -56,12 +68,18 @@ final class SvgElement {
   void add(SvgElement child) {
     child.parent = this;
     child.number = children.size();
+    child.depth = depth + 1;
     children.add(child);
   }
 
   /** What it lies in, as written; null of the root. */
   SvgElement parent() {
     return parent;
+  }
+
+  /** In how many elements it lies. */
+  int depth() {
+    return depth;
   }
 
   /** What is written before it in the same element; null of the first. */
@@ -88,6 +106,14 @@ final class SvgElement {
 
   /** What and where it is: {@code path #apron, line 12}. */
   String source() {
+    // Copies of an element share it.
+    if (source == null) {
+      source = described();
+    }
+    return source;
+  }
+
+  private String described() {
     return name + id().map(id -> " #" + Quoted.of(id)).orElse("") + ", line " + line;
   }
 }

@@ -5,6 +5,7 @@ import java.util.Optional;
 import org.apache.batik.parser.DefaultLengthHandler;
 import org.apache.batik.parser.LengthParser;
 import org.apache.batik.parser.ParseException;
+import org.bearingline.outside.DrawingLimits;
 import org.bearingline.outside.Quoted;
 
 /**
@@ -88,7 +89,19 @@ record SvgLength(double value, Unit unit) {
     return read(element, attribute, of, viewport).orElse(0.0);
   }
 
+  /** Refuses a number that no drawing reaches. */
+  void requireNear(SvgElement element, String attribute) {
+    if (!(Math.abs(value) <= DrawingLimits.FARTHEST)) {
+      throw element.problem(
+          attribute
+              + " of this "
+              + element.name()
+              + " reaches too far out to be a part; correct it");
+    }
+  }
+
   private double userUnits(SvgElement element, String attribute, Of of, Viewport viewport) {
+    requireNear(element, attribute);
     double units =
         switch (unit) {
           case PERCENT -> value / 100 * viewport.whole(of);

@@ -105,6 +105,10 @@ public final class SvgReader {
 
   private static Canvas canvas(SvgElement root, OptionalDouble unit) {
     Optional<ViewBox> box = ViewBox.of(root);
+    if (box.filter(ViewBox::isEmpty).isPresent()) {
+      throw root.problem(
+          "the viewBox of this drawing has no area, so nothing of it shows; correct or remove it");
+    }
     // Who says what a unit of the drawing is outdoes the frame that it is shown in.
     boolean isTold = unit.isPresent() && box.isPresent();
     Optional<SvgLength> width = isTold ? Optional.empty() : side(root, "width");
@@ -130,7 +134,9 @@ public final class SvgReader {
   }
 
   private static Optional<SvgLength> side(SvgElement root, String attribute) {
-    return root.attribute(attribute).flatMap(SvgLength::find);
+    Optional<SvgLength> side = root.attribute(attribute).flatMap(SvgLength::find);
+    side.ifPresent(length -> length.requireNear(root, attribute));
+    return side;
   }
 
   private static boolean isReal(Optional<SvgLength> length) {

@@ -18,6 +18,7 @@ import org.bearingline.outside.DrawnLayer;
 import org.bearingline.outside.Figure;
 import org.bearingline.outside.Stroke;
 import org.bearingline.outside.Tally;
+import org.bearingline.problem.Place;
 
 /** Walks over all that a drawing shows, copies too, and draws its shapes. */
 final class SvgWalk {
@@ -71,8 +72,8 @@ final class SvgWalk {
    */
   private record Setting(Affine map, Viewport viewport, Style style, boolean isChosen, int depth) {
 
-    Setting mapped(Affine inner, Viewport inside) {
-      return new Setting(map.of(inner), inside, style, isChosen, depth);
+    Setting mapped(Affine inner, Viewport inside, Place place) {
+      return new Setting(DrawingLimits.near(map.of(inner), place), inside, style, isChosen, depth);
     }
   }
 
@@ -108,11 +109,11 @@ final class SvgWalk {
 
   /** The setting inside an element, its style and transform worked in; empty where it is absent. */
   private Optional<Setting> entered(SvgElement element, Setting outside) {
-    limits.addElement(element.place());
+    count(element);
     if (outside.depth() > DrawingLimits.DEEPEST) {
       throw element.problem("copies of copies lie too deep in each other here; ungroup them");
     }
-    Map<String, String> declared = rules.declared(element);
+    Map<String, String> declared = rules.declared(element, limits, isCopying());
     if (Style.isAbsent(declared)) {
       ignored.add("hidden element", "hidden elements");
       return Optional.empty();
@@ -127,6 +128,17 @@ final class SvgWalk {
             outside.style().with(declared),
             outside.isChosen() || isLayer(element),
             outside.depth() + 1));
+  }
+
+  private void count(SvgElement element) {
+    limits.addElement(element.place());
+    if (isCopying()) {
+      limits.addLetters(element.letters(), element.place());
+    }
+  }
+
+  private boolean isCopying() {
+    return !copying.isEmpty();
   }
 
   private boolean isLayer(SvgElement element) {
@@ -149,19 +161,26 @@ final class SvgWalk {
                           element, element, inside, whole(inside, true), whole(inside, false)));
       case "switch" ->
           entered(element, outside)
-              .ifPresent(
-                  inside ->
-                      element.children().stream()
-                          .filter(Conditions::hold)
-                          .findFirst()
-                          .ifPresent(child -> walk(child, inside)));
+              .ifPresent(inside -> firstThatHolds(element).ifPresent(child -> walk(child, inside)));
       case "use" -> entered(element, outside).ifPresent(inside -> copy(element, inside));
       default -> {
         if (ShapeStrokes.SHAPES.contains(element.name())) {
           entered(element, outside).ifPresent(inside -> shape(element, inside));
+        } else {
+          count(element);
         }
       }
     }
+  }
+
+  private Optional<SvgElement> firstThatHolds(SvgElement element) {
+    for (SvgElement child : element.children()) {
+      count(child);
+      if (Conditions.hold(child)) {
+        return Optional.of(child);
+      }
+    }
+    return Optional.empty();
   }
 
   private void group(SvgElement element, Setting inside) {
@@ -193,11 +212,12 @@ final class SvgWalk {
             .orElse(height);
     Affine place = Affine.translation(x, y);
     Optional<ViewBox> box = ViewBox.of(inner);
-    if (across <= 0 || up <= 0) {
+    if (across <= 0 || up <= 0 || box.filter(ViewBox::isEmpty).isPresent()) {
+      ignored.add("drawing in a frame without area", "drawings in frames without area");
       return;
     }
     if (box.isEmpty()) {
-      children(inner, setting.mapped(place, new Viewport(across, up)));
+      children(inner, setting.mapped(place, new Viewport(across, up), inner.place()));
       return;
     }
     if (Double.isNaN(across + up)) {
@@ -208,7 +228,8 @@ final class SvgWalk {
         inner,
         setting.mapped(
             place.of(box.get().into(across, up, inner)),
-            new Viewport(box.get().width(), box.get().height())));
+            new Viewport(box.get().width(), box.get().height()),
+            inner.place()));
   }
 
   private void copy(SvgElement use, Setting setting) {
@@ -231,7 +252,7 @@ final class SvgWalk {
     }
     double x = SvgLength.readOr0(use, "x", WIDTH, setting.viewport());
     double y = SvgLength.readOr0(use, "y", HEIGHT, setting.viewport());
-    Setting moved = setting.mapped(Affine.translation(x, y), setting.viewport());
+    Setting moved = setting.mapped(Affine.translation(x, y), setting.viewport(), use.place());
     if (original.isA("symbol") || original.isA("svg")) {
       entered(original, moved)
           .ifPresent(
