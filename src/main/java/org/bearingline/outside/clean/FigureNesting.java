@@ -152,7 +152,7 @@ final class FigureNesting {
     if (!boxesMeet(loops) || OutlineCheck.crossings(loops).isEmpty()) {
       return rule == FillRule.NON_ZERO ? woundRound(loops, source) : loops;
     }
-    if (rule != FillRule.EVEN_ODD) {
+    if (rule == FillRule.NON_ZERO) {
       Region filled = Filling.nonZero(loops);
       notes.add("loops of " + source + " that overlap were run together");
       return filled.loops();

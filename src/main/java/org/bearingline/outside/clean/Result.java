@@ -2,6 +2,7 @@ package org.bearingline.outside.clean;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.bearingline.outline.Arc;
@@ -65,6 +66,7 @@ final class Result {
     sum.count();
     chains.forEach(sum::measure);
     List<String> notes = new ArrayList<>(chained.notes());
+    bulge(chains, tolerance).ifPresent(notes::add);
     notes.addAll(nested.notes());
     united.ifPresent(one -> notes.addAll(one.notes()));
     int doubledLoops = nested.doubledLoops() + united.map(UnitedChains::doubledLoops).orElse(0);
@@ -90,6 +92,28 @@ final class Result {
             united.map(UnitedChains::shapes),
             faults,
             notes));
+  }
+
+  // A curve lies further from the chords that stand for it than the tolerance tells.
+  private static Optional<String> bulge(List<CleanChain> chains, double tolerance) {
+    List<CleanChain> bent =
+        chains.stream()
+            .filter(chain -> chain.move().largest() > tolerance)
+            .filter(chain -> chain.move().largest() <= tolerance + BentChords.rise(chain.course()))
+            .toList();
+    if (bent.isEmpty()) {
+      return Optional.empty();
+    }
+    double most = bent.stream().mapToDouble(chain -> chain.move().largest()).max().orElseThrow();
+    return Optional.of(
+        String.format(
+            Locale.ROOT,
+            "%s cut into chords; the clean line keeps to their corners and bulges out between them"
+                + " by up to %.3f mm, as the curve did",
+            bent.size() == 1
+                ? "a curve of " + bent.get(0).chain().source() + " was"
+                : bent.size() + " lines hold curves that were",
+            Math.ceil(1000 * most) / 1000));
   }
 
   private static int drawnPieces(Sketch sketch) {

@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
+import java.util.Locale;
 import java.util.Set;
 import org.bearingline.outline.Arc;
 import org.bearingline.outline.Loop;
@@ -42,6 +43,11 @@ class CleaningTest {
     // Closed formula: a chord of a regular n-gon stands r (1 − cos(π/n)) inside its circle.
     double rise = radius * (1 - Math.cos(Math.PI / chords));
     assertBelow(1e-9 * radius, Math.abs(cleaned.report().largestMove() - rise));
+    // What goes beyond the tolerance is told with its reason.
+    String told =
+        String.format(
+            Locale.ROOT, "by up to %.3f mm, as the curve did", Math.ceil(rise * 1e3) / 1e3);
+    assertEquals(rise > 0.02, cleaned.report().notes().toString().contains(told));
   }
 
   @ParameterizedTest
