@@ -23,7 +23,7 @@ import org.junit.jupiter.api.Assumptions;
  */
 public final class ExternalProgram {
 
-  private static final long LIMIT_SECONDS = 120;
+  private static final long LIMIT_SECONDS = 600;
 
   private final List<String> command;
 

@@ -29,7 +29,7 @@ class ForeignRequestsTest extends WithServer {
   /** Sends lines as they are and gives all that comes back until the server closes. */
   private static String raw(String request) {
     try (Socket socket = new Socket("127.0.0.1", server.port())) {
-      socket.setSoTimeout(20_000);
+      socket.setSoTimeout(120_000);
       OutputStream out = socket.getOutputStream();
       out.write(request.replace("\n", "\r\n").getBytes(StandardCharsets.UTF_8));
       out.flush();

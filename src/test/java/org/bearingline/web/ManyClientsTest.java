@@ -24,6 +24,9 @@ class ManyClientsTest {
 
   private static final int CLIENTS = 50;
 
+  /** Answers that each client asks for and gets. */
+  private static final int LEAST = 3;
+
   private static final int SECONDS = Integer.getInteger("page.load.seconds", 5);
 
   /** What is held after a full collection may differ by so much, in bytes: caches fill. */
@@ -55,10 +58,11 @@ class ManyClientsTest {
       int client = i;
       clients.execute(
           () -> {
-            for (int n = client; System.nanoTime() < end; n++) {
+            // So many at least, however slow the machine.
+            for (int n = 0; n < LEAST || System.nanoTime() < end; n++) {
               long start = System.nanoTime();
               HttpResponse<byte[]> answer =
-                  server.ask(paths[n % paths.length], state(measure.incrementAndGet()));
+                  server.ask(paths[(client + n) % paths.length], state(measure.incrementAndGet()));
               times.add((System.nanoTime() - start) / 1e6);
               if (answer.statusCode() != 200) {
                 errors.add(answer.statusCode() + " " + new String(answer.body()));
@@ -67,7 +71,7 @@ class ManyClientsTest {
           });
     }
     clients.shutdown();
-    assertTrue(clients.awaitTermination(seconds + 60L, TimeUnit.SECONDS), "a client hangs");
+    assertTrue(clients.awaitTermination(seconds + 300L, TimeUnit.SECONDS), "a client hangs");
     return new ArrayList<>(times);
   }
 
@@ -93,7 +97,7 @@ class ManyClientsTest {
           times.get(times.size() * 95 / 100),
           before / 1e6,
           after / 1e6);
-      assertTrue(times.size() > CLIENTS, "few answers: " + times.size());
+      assertTrue(times.size() >= LEAST * CLIENTS, "few answers: " + times.size());
       assertTrue(after < before + ROOM, before + " bytes before, " + after + " after");
     }
   }

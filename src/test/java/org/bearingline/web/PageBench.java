@@ -145,6 +145,20 @@ final class PageBench {
     return (String) run("return document.querySelector(arguments[0]).value", selector);
   }
 
+  /** The work in the page's address, as JSON; {@code null} where there is none. */
+  String addressed() {
+    return (String)
+        browser
+            .driver()
+            .executeAsyncScript(
+                """
+                const done = arguments[arguments.length - 1];
+                import('/page/address.js')
+                  .then((address) => address.unpacked(address.parts(location.hash).state ?? ''))
+                  .then((work) => done(JSON.stringify(work)), (failed) => done(`failed: ${failed}`));
+                """);
+  }
+
   boolean is(String expression, Object... arguments) {
     return Boolean.TRUE.equals(run("return !!(" + expression + ")", arguments));
   }

@@ -89,7 +89,7 @@ class PageCommandTest {
       assertEquals(200, page.status(page.token()));
       // Ctrl-C: the same signal as this.
       page.process().destroy();
-      assertTrue(page.process().waitFor(10, TimeUnit.SECONDS), "it does not end");
+      assertTrue(page.process().waitFor(2, TimeUnit.MINUTES), "it does not end");
     }
   }
 

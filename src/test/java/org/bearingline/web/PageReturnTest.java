@@ -19,9 +19,8 @@ class PageReturnTest {
       PageBench bench = PageBench.with(browser, server.address(), "arched-rail");
       bench.type("#measure-length", "31in").awaitDrawing();
       String drawn = bench.outline();
-      bench.until(() -> browser.driver().getCurrentUrl().contains("#state="), "the address");
+      settle(bench, "\"31in\"");
       assertFalse(browser.driver().getCurrentUrl().contains(server.token()));
-      settle(bench);
       browser.driver().navigate().refresh();
       bench.awaitDrawing();
       assertEquals("31 in", bench.value("#measure-length"));
@@ -34,7 +33,7 @@ class PageReturnTest {
 
       bench.click("#add-part").click("[data-shape='oval-top']").awaitDrawing();
       bench.until(() -> slips(bench) == 2, "two parts");
-      settle(bench);
+      settle(bench, "\"oval-top\"");
       browser.driver().navigate().back();
       bench.until(() -> slips(bench) == 1, "one part again");
       bench.until(() -> drawn.equals(bench.outline()), "the rail on the board again");
@@ -85,14 +84,9 @@ class PageReturnTest {
     }
   }
 
-  /** The address is written a moment after the last change. */
-  private static void settle(PageBench bench) {
-    Object before = bench.run("return location.hash");
-    long end = System.nanoTime() + 600_000_000L;
-    while (System.nanoTime() < end) {
-      before = bench.run("return location.hash");
-    }
-    assertTrue(before.toString().startsWith("#state="));
+  /** The address is written a moment after the last change: waits until its work has a word. */
+  private static void settle(PageBench bench, String word) {
+    bench.until(() -> bench.addressed().contains(word), "the address to hold " + word);
   }
 
   private static int slips(PageBench bench) {

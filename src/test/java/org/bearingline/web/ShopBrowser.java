@@ -35,8 +35,11 @@ import org.openqa.selenium.support.ui.WebDriverWait;
  */
 final class ShopBrowser implements AutoCloseable {
 
-  /** How long a page is waited for; a loaded machine is slow. */
-  static final Duration PATIENCE = Duration.ofSeconds(20);
+  /**
+   * How long a page is waited for: what does not come at all is told late, and nothing that a
+   * loaded machine takes its time for is told for missing.
+   */
+  static final Duration PATIENCE = Duration.ofMinutes(2);
 
   private static final Path PICTURES = Path.of("target", "page-pictures");
 
@@ -103,6 +106,7 @@ final class ShopBrowser implements AutoCloseable {
               .build();
       ChromeDriver driver = new ChromeDriver(service, options);
       ShopBrowser browser = new ShopBrowser(driver, folder);
+      driver.manage().timeouts().scriptTimeout(PATIENCE);
       browser.fit(width, height);
       // The browser's own empty page is none of ours.
       browser.to("about:blank").requests();

@@ -23,7 +23,7 @@ class WorkersTest {
   private final List<Throwable> defects = new CopyOnWriteArrayList<>();
 
   private static Answer wait(CompletableFuture<Answer> answer) throws Exception {
-    return answer.get(30, TimeUnit.SECONDS);
+    return answer.get(2, TimeUnit.MINUTES);
   }
 
   /** A list that is repeated 200 times within a list that is, and so on: it would take years. */
@@ -59,7 +59,7 @@ class WorkersTest {
       String said = new String(cut.content(), StandardCharsets.UTF_8);
       assertTrue(said.contains("takes too long"), said);
       // The one thread there is works again: the endless work really ended.
-      assertEquals(200, wait(workers.answer(20_000, () -> DONE)).status());
+      assertEquals(200, wait(workers.answer(60_000, () -> DONE)).status());
     }
     assertEquals(List.of(), defects);
   }
@@ -72,7 +72,7 @@ class WorkersTest {
       for (int i = 0; i < 200; i++) {
         all.add(
             workers.answer(
-                30_000,
+                60_000,
                 () -> {
                   try {
                     gate.await();
@@ -98,7 +98,7 @@ class WorkersTest {
       Answer answer =
           wait(
               workers.answer(
-                  1000,
+                  60_000,
                   () -> {
                     throw new IllegalStateException("secret");
                   }));
