@@ -4,12 +4,15 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import org.bearingline.export.pdf.Card;
 import org.bearingline.export.report.DrawingReport;
 import org.bearingline.length.Length;
 import org.bearingline.length.Units;
 import org.bearingline.outline.Bounds;
+import org.bearingline.outside.clean.CenterLine;
 import org.bearingline.outside.clean.CleaningReport;
+import org.bearingline.outside.clean.NearlyMirrored;
 import org.bearingline.outside.clean.UnitedShapes;
 
 /** Says what became of a drawing. */
@@ -20,6 +23,12 @@ final class DrawnWords {
 
   /** mm that only computing moves. */
   private static final double UNMOVED = 1e-6;
+
+  /** Tolerances by which halves that are meant to be alike may differ. */
+  private static final double NEARLY_ALIKE = 5;
+
+  /** mm by which halves that are alike may differ: what a rounded file loses. */
+  private static final double ALIKE = 1e-4;
 
   private DrawnWords() {}
 
@@ -141,13 +150,33 @@ final class DrawnWords {
   }
 
   private static Optional<String> symmetry(DrawnDesign design, Units units) {
-    var move = design.cleaned().report().symmetryMove();
-    return move.isEmpty()
-        ? Optional.empty()
-        : Optional.of(
-            "Made its own mirror image, which moved it by no more than "
-                + thousandths(move.getAsDouble(), units)
-                + ".");
+    CleaningReport report = design.cleaned().report();
+    if (report.symmetryMove().isPresent()) {
+      return Optional.of(
+          "Made its own mirror image, which moved it by no more than "
+              + thousandths(report.symmetryMove().getAsDouble(), units)
+              + ".");
+    }
+    return almost(design, CenterLine.VERTICAL, "Left and right are", "left-right", units)
+        .or(() -> almost(design, CenterLine.HORIZONTAL, "Top and bottom are", "top-bottom", units));
+  }
+
+  // A maker who drew both halves by eye need not know that they can be made alike.
+  private static Optional<String> almost(
+      DrawnDesign design, CenterLine line, String halves, String wish, Units units) {
+    double tolerance = design.cleaned().report().tolerance();
+    OptionalDouble by =
+        NearlyMirrored.by(design.cleaned().outlines(), line, NEARLY_ALIKE * tolerance);
+    if (by.isEmpty() || by.getAsDouble() < ALIKE) {
+      return Optional.empty();
+    }
+    return Optional.of(
+        halves
+            + " mirror images to within "
+            + thousandths(by.getAsDouble(), units)
+            + "; symmetric "
+            + wish
+            + " would make them alike.");
   }
 
   private static List<String> united(DrawnDesign design, Units units) {

@@ -80,6 +80,20 @@ class KeepDrawingTest {
     assertTrue(run.out().contains("Left out of the drawing: 1 text."), run.out());
   }
 
+  /** A board with a hole 0.03 mm right of its middle. */
+  @Test
+  void halvesThatAreAlmostAlikeAreTold() throws IOException {
+    String size = "width='200mm' height='100mm' viewBox='0 0 200 100'";
+    String board = "<path d='M0 0H150V70H0Z'/><circle fill='#fff' cx='%s' cy='30' r='9'/>";
+    CommandRun almost = keep(svg("almost.svg", size, board.formatted("75.03")), "--units", "mm");
+    String told = "Left and right are mirror images to within 0.060 mm; symmetric left-right";
+    assertTrue(almost.out().contains(told), almost.out());
+    CommandRun alike = keep(svg("alike.svg", size, board.formatted("75")), "--units", "mm");
+    assertTrue(!alike.out().contains("mirror image"), alike.out());
+    CommandRun other = keep(svg("other.svg", size, board.formatted("78")), "--units", "mm");
+    assertTrue(!other.out().contains("mirror image"), other.out());
+  }
+
   /** Places are those of the file, y down, in its own units: here 2 mm each. */
   @ParameterizedTest
   @CsvSource(
