@@ -85,12 +85,12 @@ class KeepDrawingTest {
   void halvesThatAreAlmostAlikeAreTold() throws IOException {
     String size = "width='200mm' height='100mm' viewBox='0 0 200 100'";
     String board = "<path d='M0 0H150V70H0Z'/><circle fill='#fff' cx='%s' cy='30' r='9'/>";
-    CommandRun almost = keep(svg("almost.svg", size, board.formatted("75.03")), "--units", "mm");
+    CommandRun almost = keep(svg("almost.svg", size, board.formatted("75.03")));
     String told = "Left and right are mirror images to within 0.060 mm; symmetric left-right";
     assertTrue(almost.out().contains(told), almost.out());
-    CommandRun alike = keep(svg("alike.svg", size, board.formatted("75")), "--units", "mm");
+    CommandRun alike = keep(svg("alike.svg", size, board.formatted("75")));
     assertTrue(!alike.out().contains("mirror image"), alike.out());
-    CommandRun other = keep(svg("other.svg", size, board.formatted("78")), "--units", "mm");
+    CommandRun other = keep(svg("other.svg", size, board.formatted("78")));
     assertTrue(!other.out().contains("mirror image"), other.out());
   }
 
