@@ -25,6 +25,9 @@ final class Moves {
 
   private static final int LEAST_ALONG = 6;
 
+  /** Enough to find a place on a step to a thousandth of it. */
+  private static final int HALVINGS = 10;
+
   private final Course course;
   private final List<Primitive> pieces;
 
@@ -93,8 +96,10 @@ final class Moves {
       return;
     }
     int piece = nearestPiece(course.at(0));
+    Point before = course.at(0);
     for (int i = 0; i < course.size; i++) {
-      piece = compare(course.at(i), piece);
+      piece = onwards(Math.max(0, i - 1), before, course.at(i), piece);
+      before = course.at(i);
       // Round the seam of a closed course its first piece and its last one are near.
       boolean seam = i == 0 || i == course.size - 1 || i - last[piece] > course.size / 2;
       if (!course.closed || !seam || first[piece] < 0 && i > 0) {
@@ -103,10 +108,37 @@ final class Moves {
       }
       if (i + 1 < course.size && course.step[i] != Course.Step.CURVE) {
         Point half = course.at(i).towards(course.at(i + 1), 0.5);
-        boolean arc = course.step[i] == Course.Step.ARC;
-        piece = compare(arc ? course.drawn[i].nearestTo(half) : half, piece);
+        half = onStep(i, half);
+        piece = onwards(i, before, half, piece);
+        before = half;
       }
     }
+  }
+
+  private Point onStep(int step, Point p) {
+    return course.step[step] == Course.Step.ARC ? course.drawn[step].nearestTo(p) : p;
+  }
+
+  // From one place of a step to the next. Where the nearest piece changes between them, at a corner
+  // most of all, the place as far from the one as from the other lies off farther than both.
+  private int onwards(int step, Point from, Point to, int piece) {
+    int next = compare(to, piece);
+    if (next == piece) {
+      return next;
+    }
+    double low = 0;
+    double high = 1;
+    for (int k = 0; k < HALVINGS; k++) {
+      double middle = (low + high) / 2;
+      Point p = from.towards(to, middle);
+      if (pieces.get(piece).distanceTo(p) < pieces.get(next).distanceTo(p)) {
+        low = middle;
+      } else {
+        high = middle;
+      }
+    }
+    compare(onStep(step, from.towards(to, low)), piece);
+    return next;
   }
 
   private int nearestPiece(Point p) {

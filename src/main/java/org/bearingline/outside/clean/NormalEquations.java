@@ -58,11 +58,27 @@ final class NormalEquations {
         right[u] = 0;
       }
     }
-    if (closing.isAsked()) {
-      constrain();
+    if (!closing.isAsked()) {
+      double[] d = Dense.solve(matrix, right);
+      return d == null ? null : moved(chain, d);
     }
+    constrain();
+    double[] held = matrix.clone();
     double[] d = Dense.solve(matrix, right);
-    return d == null ? null : moved(d);
+    return d == null ? null : gapClosed(moved(chain, d), held);
+  }
+
+  // A step along the tangent of the bent way of closed chains leaves it by the step's square; with
+  // the same equations, for the gap alone, it is led back. Else a step that lowers the squares
+  // would be refused for the gap it leaves.
+  private TangentChain gapClosed(TangentChain stepped, double[] held) {
+    double[] gap = closing.gap(stepped);
+    double[] back = new double[rows];
+    for (int g = 0; g < 3; g++) {
+      back[unknowns + g] = -gap[g];
+    }
+    double[] d = Dense.solve(held, back);
+    return d == null ? stepped : moved(stepped, d);
   }
 
   /** The chain after the least change that closes its gap, whatever the squares say; or null. */
@@ -152,8 +168,8 @@ final class NormalEquations {
     state[2 * unknowns + own + 1] = l;
   }
 
-  private TangentChain moved(double[] d) {
-    TangentChain next = chain.copy();
+  private static TangentChain moved(TangentChain from, double[] d) {
+    TangentChain next = from.copy();
     double share = 1;
     for (int i = 0; i < next.pieces; i++) {
       double shorter = -d[3 + 2 * i];
@@ -165,8 +181,14 @@ final class NormalEquations {
     next.y[0] += share * d[1];
     next.heading[0] += share * d[2];
     for (int i = 0; i < next.pieces; i++) {
-      next.length[i] += share * d[3 + 2 * i];
-      next.curvature[i] += share * d[4 + 2 * i];
+      double longer = share * d[3 + 2 * i];
+      double bent = share * d[4 + 2 * i];
+      next.length[i] += longer;
+      if (!next.held[i]) {
+        // As the turn moves, to which the pieces after it are bound.
+        double turn = from.length[i] * (from.curvature[i] + bent) + from.curvature[i] * longer;
+        next.curvature[i] = turn / next.length[i];
+      }
     }
     next.run();
     return next;
