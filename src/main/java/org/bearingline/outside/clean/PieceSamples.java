@@ -25,12 +25,17 @@ final class PieceSamples {
   /** The first one of each piece, and one past the last. */
   private final int[] bound;
 
-  private PieceSamples(double[] x, double[] y, double[] weight, int[] number, int[] bound) {
+  /** Of a ring, how many samples there are all round; 0 of an open chain. */
+  private final int round;
+
+  private PieceSamples(
+      double[] x, double[] y, double[] weight, int[] number, int[] bound, int round) {
     this.x = x;
     this.y = y;
     this.weight = weight;
     this.number = number;
     this.bound = bound;
+    this.round = round;
   }
 
   /** Of stretches in a row; the sample at which two of them meet goes to the later one. */
@@ -61,7 +66,35 @@ final class PieceSamples {
       }
     }
     bound[stretches.size()] = n;
-    return new PieceSamples(x, y, weight, number, bound);
+    return new PieceSamples(x, y, weight, number, bound, 0);
+  }
+
+  /**
+   * The same of a closed course from its first sample round to it again. There the first piece and
+   * the last one meet, and share samples as any two: they stand here three times over, so that the
+   * pieces may start earlier or later.
+   */
+  static PieceSamples round(
+      Course course, CarrierFit carriers, List<Stretch> stretches, double tolerance) {
+    PieceSamples once = of(course, carriers, stretches, tolerance);
+    int n = once.count() - 1; // The last one stands where the first one does.
+    once.weight[0] += once.weight[n];
+    int[] number = new int[3 * n];
+    for (int k = 0; k < 3 * n; k++) {
+      number[k] = once.number[k % n] + (k / n - 1) * (course.size - 1);
+    }
+    int[] bound = Arrays.stream(once.bound).map(b -> b + n).toArray();
+    bound[stretches.size()] = 2 * n;
+    return new PieceSamples(
+        thrice(once.x, n), thrice(once.y, n), thrice(once.weight, n), number, bound, n);
+  }
+
+  private static double[] thrice(double[] of, int n) {
+    double[] all = new double[3 * n];
+    for (int k = 0; k < 3; k++) {
+      System.arraycopy(of, 0, all, k * n, n);
+    }
+    return all;
   }
 
   private static int stride(Stretch s) {
@@ -70,25 +103,42 @@ final class PieceSamples {
 
   /** The same, with weights and joints of its own. */
   PieceSamples copy() {
-    return new PieceSamples(x, y, weight.clone(), number, bound.clone());
+    return new PieceSamples(x, y, weight.clone(), number, bound.clone(), round);
   }
 
   /** Shared out as these, weighed as others. */
   PieceSamples weighedAs(PieceSamples others) {
-    return new PieceSamples(x, y, others.weight, number, bound);
+    return new PieceSamples(x, y, others.weight, number, bound, round);
   }
 
   int count() {
+    return end() - bound[0];
+  }
+
+  private int end() {
     return bound[bound.length - 1];
   }
 
-  /** The sample of the course at which piece i starts. */
+  /**
+   * The sample of the course at which piece i starts; of a ring less than nothing where the first
+   * one starts before the course does.
+   */
   int first(int i) {
     return number[bound[i]];
   }
 
+  /** Whether the last piece goes on into the first one. */
+  boolean isRound() {
+    return round > 0;
+  }
+
+  /** The same of the last piece's end, which in an open chain is {@code to}. */
+  int last(int to) {
+    return isRound() ? number[end()] : to;
+  }
+
   double totalWeight() {
-    return Arrays.stream(weight, bound[0], count()).sum();
+    return Arrays.stream(weight, bound[0], end()).sum();
   }
 
   /** Hands each joint's neighbouring samples to the piece on their side of it; whether any went. */
@@ -106,7 +156,23 @@ final class PieceSamples {
       }
       moved |= before != bound[j];
     }
-    return moved;
+    return moved | (isRound() && shareSeam(chain));
+  }
+
+  // The last piece ends where the first one starts.
+  private boolean shareSeam(TangentChain chain) {
+    double cos = Math.cos(chain.heading[0]);
+    double sin = Math.sin(chain.heading[0]);
+    int before = bound[0];
+    int last = bound[chain.pieces - 1] - round;
+    while (bound[0] < Math.min(bound[1], 2 * round) - 1 && ahead(bound[0], chain, 0, cos, sin) < 0) {
+      bound[0]++;
+    }
+    while (bound[0] > Math.max(last + 1, 0) && ahead(bound[0] - 1, chain, 0, cos, sin) > 0) {
+      bound[0]--;
+    }
+    bound[chain.pieces] = bound[0] + round;
+    return before != bound[0];
   }
 
   private double ahead(int k, TangentChain chain, int j, double cos, double sin) {
@@ -163,6 +229,11 @@ final class PieceSamples {
       for (int k = bound[i]; k < bound[i + 1]; k++) {
         double share = Math.abs(carrier.off(x[k], y[k])) / worst;
         weight[k] *= 0.4 + share * share;
+      }
+    }
+    for (int k = bound[0]; k < bound[0] + round; k++) {
+      for (int other = k % round; other < weight.length; other += round) {
+        weight[other] = weight[k];
       }
     }
   }

@@ -17,7 +17,18 @@ record SolvedCheck(Course course, TangentChain chain, PieceSamples samples, int 
   private static final double MET = 1e-8;
 
   private int end(int piece) {
-    return piece + 1 < chain.pieces ? samples.first(piece + 1) : to;
+    return piece + 1 < chain.pieces ? samples.first(piece + 1) : samples.last(to);
+  }
+
+  // A ring's pieces may run over the seam of the course.
+  private int within(int sample) {
+    int n = course.size - 1;
+    return sample < 0 ? sample + n : sample > n ? sample - n : sample;
+  }
+
+  private int following(int piece) {
+    int last = samples.isRound() ? 0 : piece;
+    return piece + 1 < chain.pieces ? piece + 1 : last;
   }
 
   /** The largest distance in mm of a sample from its piece. */
@@ -26,7 +37,8 @@ record SolvedCheck(Course course, TangentChain chain, PieceSamples samples, int 
     for (int i = 0; i < chain.pieces; i++) {
       Carrier carrier = chain.carrier(i);
       for (int k = samples.first(i); k <= end(i); k++) {
-        worst = Math.max(worst, Math.abs(carrier.off(course.x[k], course.y[k])));
+        int at = within(k);
+        worst = Math.max(worst, Math.abs(carrier.off(course.x[at], course.y[at])));
       }
     }
     return worst;
@@ -37,10 +49,11 @@ record SolvedCheck(Course course, TangentChain chain, PieceSamples samples, int 
     for (int i = 0; i < chain.pieces; i++) {
       int end = end(i);
       for (int k = samples.first(i); k < end; k++) {
-        if (course.isFlat(k) && course.length(k) > LEAST_CHORD * tolerance) {
-          boolean last = k + 1 == end && i + 1 < chain.pieces;
-          double off = Math.abs(course.middleOff(chain.carrier(i), k));
-          double next = last ? Math.abs(course.middleOff(chain.carrier(i + 1), k)) : off;
+        int step = within(k) % (course.size - 1);
+        if (course.isFlat(step) && course.length(step) > LEAST_CHORD * tolerance) {
+          double off = Math.abs(course.middleOff(chain.carrier(i), step));
+          int after = k + 1 == end ? following(i) : i;
+          double next = Math.abs(course.middleOff(chain.carrier(after), step));
           if (!(Math.min(off, next) <= tolerance)) {
             return false;
           }

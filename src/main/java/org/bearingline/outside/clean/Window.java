@@ -60,7 +60,7 @@ final class Window {
     }
     if (isChord() && ends.areFree()) {
       chain = guess;
-      samples = picked();
+      samples = picked(ends);
       return true;
     }
     TangentChain freer = guess.copy();
@@ -69,7 +69,7 @@ final class Window {
 
   private boolean solve(TangentChain guess, EndStates ends) {
     double tolerance = fitting.tolerance();
-    ChainSolver solver = new ChainSolver(guess, picked(), ends);
+    ChainSolver solver = new ChainSolver(guess, picked(ends), ends);
     double worst = solver.solve(tolerance);
     samples = solver.samples();
     spread = samples.spread(solver.chain());
@@ -86,8 +86,10 @@ final class Window {
     return good;
   }
 
-  private PieceSamples picked() {
-    return PieceSamples.of(course, fitting.carriers(), stretches, fitting.tolerance());
+  private PieceSamples picked(EndStates ends) {
+    return ends.ring()
+        ? PieceSamples.round(course, fitting.carriers(), stretches, fitting.tolerance())
+        : PieceSamples.of(course, fitting.carriers(), stretches, fitting.tolerance());
   }
 
   // One chord: as it is.
