@@ -165,7 +165,8 @@ final class PieceSamples {
     double sin = Math.sin(chain.heading[0]);
     int before = bound[0];
     int last = bound[chain.pieces - 1] - round;
-    while (bound[0] < Math.min(bound[1], 2 * round) - 1 && ahead(bound[0], chain, 0, cos, sin) < 0) {
+    while (bound[0] < Math.min(bound[1], 2 * round) - 1
+        && ahead(bound[0], chain, 0, cos, sin) < 0) {
       bound[0]++;
     }
     while (bound[0] > Math.max(last + 1, 0) && ahead(bound[0] - 1, chain, 0, cos, sin) > 0) {

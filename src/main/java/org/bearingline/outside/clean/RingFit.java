@@ -16,6 +16,9 @@ final class RingFit {
   /** Radians that a circle's samples go round it at least. */
   private static final double MOST_OF_IT = Math.PI * 1.5;
 
+  /** Share of its neighbours' lengths below which a stretch at the seam is left over. */
+  private static final double LEFT_OVER = 0.1;
+
   private final Fitting fitting;
   private final Course course;
   private final int last;
@@ -90,7 +93,17 @@ final class RingFit {
         return all.get(i).to();
       }
     }
-    return all.size() == 1 || fitting.isCorner(all.get(all.size() - 1), all.get(0)) ? 0 : -1;
+    return all.size() == 1 || isCornerAtSeam(all) ? 0 : -1;
+  }
+
+  // What the last long stretch happened to leave over before the seam tells no direction.
+  private boolean isCornerAtSeam(List<Stretch> all) {
+    Stretch first = all.get(0);
+    Stretch end = all.get(all.size() - 1);
+    Stretch before = all.get(all.size() - 2);
+    double shorter = Math.min(course.chord(first), course.chord(before));
+    boolean leftOver = all.size() > 2 && course.chord(end) < LEFT_OVER * shorter;
+    return fitting.isCorner(end, first) && !(leftOver && !fitting.isCorner(before, first));
   }
 
   // The whole circle that a stretch goes round most of; null where it does not.

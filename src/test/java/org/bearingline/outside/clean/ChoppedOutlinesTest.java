@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
+import java.util.function.ToDoubleFunction;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.IntRange;
@@ -16,12 +17,20 @@ import org.bearingline.outline.Line;
 import org.bearingline.outline.Loop;
 import org.bearingline.outline.Point;
 import org.bearingline.outline.Primitive;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.GeometryFactory;
 import org.locationtech.jts.operation.valid.IsValidOp;
 
 /** Random outlines of tangent lines and arcs, cut into chords with noise, come back. */
 class ChoppedOutlinesTest {
+
+  /** mm that a point of a trace lies off at most, all over a disc. */
+  private static final double NOISE = 0.03;
+
+  /** Its standard deviation across the line: half the radius of the disc. */
+  private static final double SPREAD = NOISE / 2;
 
   /** A polygon about the origin whose corners are rounded: sides and radii at random. */
   private static Loop rounded(int sides, long seed) {
@@ -77,7 +86,8 @@ class ChoppedOutlinesTest {
         Cleaning.clean(
             Sketches.polygon(Sketches.chopped(loop, tenthMicrons * 1e-4)),
             CleaningSettings.usual());
-    check(loop, cleaned, 1e-3, 1e-5);
+    // Over a turn θ a rise off by δ moves the radius by some 8 δ / θ².
+    check(loop, cleaned, arc -> 8e-3 / (wide(arc) * wide(arc)), 1e-5);
     assertTrue(cleaned.report().largestMove() < 0.02);
   }
 
@@ -92,12 +102,39 @@ class ChoppedOutlinesTest {
     }
     CleanedOutline cleaned =
         Cleaning.clean(
-            Sketches.noisy(Sketches.traced(loop, points, 0.03, seed), 0.05),
+            Sketches.noisy(Sketches.traced(loop, points, NOISE, seed), 0.05),
             CleaningSettings.usual());
-    check(loop, cleaned, 0.06, 0.06);
+    double least = loop.primitives().stream().mapToDouble(Primitive::length).min().orElseThrow();
+    double standard = SPREAD / Math.sqrt(points * least / loop.length());
+    // A straight fitted to n points has the standard error 2 σ / √n at its ends.
+    check(loop, cleaned, arc -> 8 * standardError(arc, loop, points), 8 * standard);
   }
 
-  private static void check(Loop loop, CleanedOutline cleaned, double radius, double line) {
+  /** An arc of 18° between long straights, and arcs beside the seam of the trace. */
+  @ParameterizedTest
+  @CsvSource({"6, 19306, 15127", "6, 41689, 3880", "5, 90282, 11395", "4, 16701, 16305"})
+  void shortArcsAndThoseAtTheSeamOfATraceComeBack(int sides, long seed, int points) {
+    tracesGiveCountAndRadiiBack(sides, seed, points);
+  }
+
+  /**
+   * Of the radius of an arc of n points between known tangents, mm. An arc of radius r that turns
+   * by θ leaves the corner of its tangents by r (sec θ/2 − 1). By a radius that is off by δ, its
+   * points lie off by about δ (sec θ/2 − 1) (1 − u²), u from −1 at its one end to 1 at the other,
+   * whose squares have the mean 8/15 of the largest one.
+   */
+  private static double standardError(Arc arc, Loop loop, int points) {
+    double rise = 1 / Math.cos(wide(arc) / 2) - 1;
+    return SPREAD / Math.sqrt(8 * points * arc.length() / loop.length() / 15) / rise;
+  }
+
+  /** The turn in radians; of wider arcs a quarter turn tells the radius no worse. */
+  private static double wide(Arc arc) {
+    return Math.toRadians(Math.min(90, Math.abs(arc.sweep())));
+  }
+
+  private static void check(
+      Loop loop, CleanedOutline cleaned, ToDoubleFunction<Arc> radius, double line) {
     assertEquals(List.of(), cleaned.report().faults());
     Loop back = cleaned.outlines().get(0).outer();
     assertEquals(loop.size(), back.size());
@@ -106,16 +143,13 @@ class ChoppedOutlinesTest {
         assertTrue(back.distanceTo(piece.pointAt(i / 12.0)) < line);
       }
       if (piece instanceof Arc arc) {
-        // Over a sweep θ a rise off by δ moves the radius by some 8 δ / θ².
-        double sweep = Math.toRadians(Math.min(90, Math.abs(arc.sweep())));
-        double slack = radius * 8 / (sweep * sweep);
         double off =
             back.primitives().stream()
                 .filter(p -> p instanceof Arc other && other.distanceTo(arc.middle()) < 1)
                 .mapToDouble(p -> Math.abs(((Arc) p).radius() - arc.radius()))
                 .min()
                 .orElseThrow();
-        assertTrue(off < slack, off + " mm off radius " + arc.radius());
+        assertTrue(off < radius.applyAsDouble(arc), off + " mm off radius " + arc.radius());
       }
     }
     assertValid(back);
