@@ -111,8 +111,9 @@ final class PieceSamples {
     return new PieceSamples(x, y, others.weight, number, bound, round);
   }
 
+  /** How many there are; where a ring closes there are two, as in its course. */
   int count() {
-    return end() - bound[0];
+    return end() - bound[0] + (isRound() ? 1 : 0);
   }
 
   private int end() {

@@ -124,7 +124,7 @@ class DrawnLoopsTest {
       CleanedOutline cleaned =
           clean(Sketches.of(Sketches.loops("figure", rule, loops.toArray(new Loop[0]))));
       assertEquals(List.of(), cleaned.report().faults());
-      Path2D path = new Path2D.Double(rule == FillRule.EVEN_ODD ? 0 : 1);
+      Path2D path = new Path2D.Double(rule == FillRule.NON_ZERO ? 1 : 0);
       loops.forEach(loop -> add(loop, path));
       for (int i = 0; i < 300; i++) {
         Point p = new Point(-5 + 270 * random.nextDouble(), -5 + 170 * random.nextDouble());
