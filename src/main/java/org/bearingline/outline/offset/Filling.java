@@ -1,6 +1,7 @@
 package org.bearingline.outline.offset;
 
 import java.util.List;
+import java.util.function.Predicate;
 import org.bearingline.outline.Bounds;
 import org.bearingline.outline.Loop;
 import org.bearingline.outline.Primitive;
@@ -15,10 +16,13 @@ import org.bearingline.outline.topology.Pieces;
  */
 public final class Filling {
 
-  private static final int TRIES = 4;
+  private static final int TRIES = 6;
 
   /** Tolerances beside an edge at which its two sides are looked at. */
   private static final double BESIDE = 64;
+
+  /** Tolerances within which a part that joins no loop lies on the result, or is nothing. */
+  private static final double LEFT = 20;
 
   private final Pieces all;
   private final Frame frame;
@@ -39,27 +43,36 @@ public final class Filling {
 
   /** A place is wood where the loops do not wind round it zero times in all. */
   public static Region nonZero(List<Loop> loops) {
-    return of(loops, true);
+    return nonZero(loops, found -> true);
+  }
+
+  /**
+   * The same, made again with points told apart less finely until the result is found sound.
+   *
+   * @param isSound a check from outside
+   */
+  public static Region nonZero(List<Loop> loops, Predicate<Region> isSound) {
+    return of(loops, true, isSound);
   }
 
   /** A place is wood where an odd number of loops surround it. */
   public static Region evenOdd(List<Loop> loops) {
-    return of(loops, false);
+    return of(loops, false, found -> true);
   }
 
-  private static Region of(List<Loop> loops, boolean nonZero) {
+  private static Region of(List<Loop> loops, boolean nonZero, Predicate<Region> isSound) {
     if (loops.isEmpty()) {
       return Region.EMPTY;
     }
     Bounds box = loops.stream().map(Loop::bounds).reduce(Bounds::union).orElseThrow();
     return new CoarserTries(box, TRIES)
         .first(
-            frame -> new Filling(loops, nonZero, frame).run(),
+            frame -> new Filling(loops, nonZero, frame).run(isSound),
             "what the loops enclose cannot be told",
             "edges that run on each other");
   }
 
-  private Region run() throws Unproven {
+  private Region run(Predicate<Region> isSound) throws Unproven {
     double tolerance = frame.tolerance();
     Crossings crossings = new Crossings(all, tolerance);
     crossings.findAll();
@@ -75,7 +88,23 @@ public final class Filling {
     }
     Stitching.Stitched stitched = Stitching.of(kept, tolerance);
     LoopSet out = Merging.of(stitched.loops(), tolerance).withoutCrumbs(tolerance);
-    return Regions.of(out, false, frame);
+    checkLeftOver(stitched.leftOver(), new Nearness(out.pieces));
+    Region region = Regions.of(out, false, frame);
+    if (!isSound.test(region)) {
+      throw new Unproven("the whole has not the area it should have", all.x0[0], all.y0[0], frame);
+    }
+    return region;
+  }
+
+  // Parts without a loop may remain only on the result itself.
+  private void checkLeftOver(Pieces leftOver, Nearness result) throws Unproven {
+    double slack = LEFT * frame.tolerance();
+    for (int k = 0; k < leftOver.size(); k++) {
+      leftOver.middle(k, middle);
+      if (leftOver.length(k) > slack && result.within(middle[0], middle[1], slack) > slack) {
+        throw new Unproven("part of the edge joins no loop", middle[0], middle[1], frame);
+      }
+    }
   }
 
   // Where another edge touches a part, the looks to its sides fall beyond that: one of three places

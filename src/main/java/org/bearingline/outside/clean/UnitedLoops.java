@@ -2,7 +2,6 @@ package org.bearingline.outside.clean;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.bearingline.outline.Line;
 import org.bearingline.outline.Loop;
 import org.bearingline.outline.Primitive;
 import org.bearingline.outline.topology.OutlineCheck;
@@ -102,25 +101,36 @@ final class UnitedLoops {
 
   // Null where it would be no better.
   private CleanChain smoothed(Chain chain, Loop loop) {
-    double room = Math.max(tolerance - moved.largest(), LEAST_ROOM * tolerance);
+    List<Primitive> tidy = FewerSteps.of(loop.primitives(), tolerance, sharp);
+    Course drawn = CourseBuilder.of(chain.pieces(), true, tolerance, sharp).course();
     List<StrokePiece> pieces =
-        new ChainJoints(gap, tolerance).closed(withoutSteps(chain.pieces()), false);
-    if (pieces.isEmpty()) {
-      return null;
+        new ChainJoints(gap, tolerance)
+            .closed(tidy.stream().map(UnitedLoops::piece).toList(), false);
+    double room = Math.max(tolerance - moved.largest(), LEAST_ROOM * tolerance);
+    CleanChain best = null;
+    if (!pieces.isEmpty()) {
+      Chain met = new Chain(pieces, true, chain.source(), chain.figure());
+      best = better(CleanChain.of(met, room, sharp, false), chain, drawn, loop, room);
     }
-    Chain met = new Chain(pieces, true, chain.source(), chain.figure());
-    CleanChain clean = CleanChain.of(met, room, sharp, false);
+    if (tidy.size() < loop.size() && (best == null || tidy.size() < best.pieces().size())) {
+      CleanChain only = new CleanChain(chain, drawn, tidy, Moves.NONE, 0, 0, 0);
+      CleanChain better = better(only, chain, drawn, loop, room);
+      best = better == null ? best : better;
+    }
+    return best;
+  }
+
+  private CleanChain better(CleanChain clean, Chain chain, Course drawn, Loop loop, double room) {
     if (!clean.isLoop(tolerance) || clean.pieces().size() > loop.size()) {
       return null;
     }
-    Loop smooth = new Loop(clean.pieces());
-    Course drawn = CourseBuilder.of(chain.pieces(), true, tolerance, sharp).course();
     Moves.Move move = Moves.of(drawn, clean.pieces());
+    Loop smooth = new Loop(clean.pieces());
     boolean better = smooth.size() < loop.size() || slightTurns(smooth) < slightTurns(loop);
     boolean sound =
         OutlineCheck.crossings(List.of(smooth)).size()
             <= OutlineCheck.crossings(List.of(loop)).size();
-    if (!better || !sound || move.largest() > tolerance) {
+    if (!better || !sound || move.largest() > room) {
       return null;
     }
     return new CleanChain(
@@ -133,46 +143,7 @@ final class UnitedLoops {
         clean.largestJointTurn());
   }
 
-  // A step no higher than the tolerance from one edge to the next that runs the same way: what is
-  // left of the corner of a shape that an edge was drawn on. Straights on both its sides are one.
-  private List<StrokePiece> withoutSteps(List<StrokePiece> given) {
-    int n = given.size();
-    int seam = 0;
-    while (seam < n && plain(given.get(seam)).length() <= tolerance) {
-      seam++;
-    }
-    List<Primitive> kept = new ArrayList<>();
-    for (int k = 0; k <= n && seam < n; k++) {
-      Primitive piece = k < n ? plain(given.get((seam + k) % n)) : kept.get(0);
-      int last = kept.size() - 1;
-      boolean stepped = last > 0 && isStep(kept.get(last - 1), kept.get(last), piece);
-      if (stepped) {
-        kept.remove(last);
-        if (kept.get(last - 1) instanceof Line before && piece instanceof Line after) {
-          kept.remove(last - 1);
-          piece = new Line(before.start(), after.end());
-        }
-      }
-      if (k < n) {
-        kept.add(piece);
-      } else if (stepped) {
-        kept.set(0, piece);
-      }
-    }
-    return kept.size() < 2 ? given : kept.stream().map(UnitedLoops::piece).toList();
-  }
-
-  private boolean isStep(Primitive before, Primitive piece, Primitive after) {
-    return piece.length() <= tolerance
-        && Math.min(before.length(), after.length()) > tolerance
-        && Joints.bend(before.tangentAt(1), after.tangentAt(0)) <= Math.toRadians(sharp);
-  }
-
   private static StrokePiece piece(Primitive primitive) {
     return new StrokePiece.Plain(primitive);
-  }
-
-  private static Primitive plain(StrokePiece piece) {
-    return ((StrokePiece.Plain) piece).primitive();
   }
 }

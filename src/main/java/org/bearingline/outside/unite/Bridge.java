@@ -128,7 +128,9 @@ final class Bridge {
     Point otherHigh = onOther.end();
     boolean lowOver = one.tangentAt(0).cross(otherLow.minus(oneLow)) > 0;
     boolean highOver = one.tangentAt(0).cross(otherHigh.minus(oneHigh)) > 0;
-    if (lowOver && highOver) {
+    double lowGap = lowOver ? 0 : oneLow.distanceTo(otherLow);
+    double highGap = highOver ? 0 : oneHigh.distanceTo(otherHigh);
+    if (Math.max(lowGap, highGap) <= MET) {
       return List.of();
     }
     if (lowOver || highOver) {

@@ -106,9 +106,25 @@ record Tangency(List<Outline> shapes, double moved) {
       // Between two parallels: in their middle, and as wide as they are apart.
       center = center.plus(first.normal().times((first.missing() - second.missing()) / 2));
       radius -= (first.missing() + second.missing()) / 2;
+      center = center.plus(along(circle, wanted, first, center, radius));
     } else {
       center = center.plus(first.normal().times(first.missing()));
     }
     return Arc.around(center, radius, circle.startDegrees(), circle.sweep());
+  }
+
+  // Along the two parallels against a third straight across.
+  private static Point along(
+      Arc circle, List<Wanted> wanted, Wanted first, Point center, double radius) {
+    Point course = first.normal().left();
+    for (Wanted third : wanted) {
+      double across = third.normal().dot(course);
+      if (Math.abs(across) > ASKEW) {
+        Point by = center.minus(circle.center());
+        double missing = third.missing() + radius - circle.radius() - third.normal().dot(by);
+        return course.times(missing / across);
+      }
+    }
+    return Point.ORIGIN;
   }
 }

@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Random;
 import java.util.stream.Stream;
 import org.bearingline.outline.Arc;
 import org.bearingline.outline.Bounds;
@@ -16,6 +17,7 @@ import org.bearingline.outline.Outline;
 import org.bearingline.outline.Point;
 import org.bearingline.outline.Primitive;
 import org.bearingline.outline.Similarity;
+import org.bearingline.outline.topology.OutlineCheck;
 import org.bearingline.outside.Affine;
 import org.bearingline.outside.Figure;
 import org.bearingline.outside.FillRule;
@@ -328,5 +330,41 @@ class UnitedShapesTest {
       pieces.add(new StrokePiece.Plain(new Line(map.apply(line.start()), map.apply(line.end()))));
     }
     return new Figure(List.of(new Stroke(pieces, true)), figure.rule(), figure.source());
+  }
+
+  /**
+   * Boxes and circles on a grid of 10 mm, each place off by up to a slip: the union is sound, or it
+   * is told where shapes hold together by a point; nothing else stops it.
+   */
+  @ParameterizedTest
+  @ValueSource(doubles = {0, 1e-12, 1e-10, 1e-9, 1e-8, 1e-7, 1e-6, 1e-5, 1e-4, 1e-3, 1e-2, 0.05})
+  void shapesDrawnByHandOnAGridAreUnitedOrRefusedForAPoint(double slip) {
+    Random random = new Random(26);
+    int sound = 0;
+    for (int i = 0; i < 200; i++) {
+      Figure[] figures = new Figure[2 + random.nextInt(5)];
+      for (int k = 0; k < figures.length; k++) {
+        double[] v = new double[4];
+        for (int c = 0; c < 4; c++) {
+          v[c] = 10 * random.nextInt(c < 2 ? 8 : 4) + slip * (2 * random.nextDouble() - 1);
+        }
+        Loop loop =
+            random.nextInt(3) == 0
+                ? disc(v[0], v[1], 5 + Math.abs(v[2]))
+                : box(v[0], v[1], 10 + v[2], 10 + v[3]);
+        figures[k] = figure("shape " + k, loop);
+      }
+      CleanedOutline cleaned = united(figures);
+      CleaningReport report = cleaned.report();
+      for (Fault fault : report.faults()) {
+        assertEquals(Fault.Kind.NARROW, fault.kind(), "drawing " + i);
+      }
+      assertTrue(report.largestMove() <= 0.025 + 1e-9, "drawing " + i + " " + report.largestMove());
+      if (report.faults().isEmpty()) {
+        sound++;
+        cleaned.outlines().forEach(one -> assertEquals(List.of(), OutlineCheck.faults(one)));
+      }
+    }
+    assertTrue(sound > 100, "sound ones: " + sound);
   }
 }
