@@ -8,6 +8,7 @@ import org.bearingline.outline.Crest;
 import org.bearingline.outline.Point;
 import org.bearingline.outline.Primitive;
 import org.bearingline.outline.Similarity;
+import org.bearingline.problem.CutOff;
 import org.bearingline.problem.Place;
 import org.bearingline.problem.Problem;
 
@@ -88,6 +89,7 @@ public final class CurveFit {
   }
 
   private Part part(Span span) {
+    CutOff.check();
     List<Double> cuts = cuts(span);
     if (cuts.isEmpty()) {
       Optional<Run> single = new LongestRuns(span).single(tolerance);

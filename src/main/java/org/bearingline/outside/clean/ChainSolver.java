@@ -1,5 +1,7 @@
 package org.bearingline.outside.clean;
 
+import org.bearingline.problem.CutOff;
+
 /**
  * Finds the tangent chain of least squared distances to the samples of its pieces, by Levenberg and
  * Marquardt's method.
@@ -88,6 +90,7 @@ final class ChainSolver {
     samples.share(chain);
     double merit = merit(chain);
     for (int i = 0; i < steps; i++) {
+      CutOff.check();
       TangentChain next = equations().stepped(damping);
       double now = next == null ? Double.NaN : merit(next);
       if (now <= merit * (1 + 1e-12) + 1e-30) {

@@ -10,6 +10,7 @@ import org.bearingline.outline.Point;
 import org.bearingline.outline.Similarity;
 import org.bearingline.outline.topology.OutlineCheck;
 import org.bearingline.outside.Sketch;
+import org.bearingline.problem.CutOff;
 
 /** Cleans a drawing. */
 public final class Cleaning {
@@ -59,6 +60,7 @@ public final class Cleaning {
     notes.addAll(chained.notes());
     int doubled = 0;
     for (Chain chain : chained.chains()) {
+      CutOff.check();
       doubled += add(chain);
     }
     if (sized.noise().isEmpty()) {

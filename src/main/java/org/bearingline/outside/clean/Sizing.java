@@ -24,8 +24,11 @@ final class Sizing {
   /** Share by which a width and a height may ask for different factors. */
   private static final double AGREE = 0.005;
 
-  /** mm beyond which nothing is a piece of furniture. */
+  /** mm from its origin beyond which nothing is a piece of furniture. */
   private static final double MOST = 1e6;
+
+  /** mm that a drawing may be wide or high, as where it is asked for. */
+  private static final double LONGEST = 1e5;
 
   private Sizing() {}
 
@@ -90,6 +93,15 @@ final class Sizing {
               Locale.ROOT,
               "reaches %.3g mm from its origin, more than a kilometre; check its units",
               far));
+    }
+    double side = factor * Math.max(box.width(), box.height());
+    if (side > LONGEST * (1 + 1e-9)) {
+      throw new Problem(
+          Place.file(sketch.file()),
+          String.format(
+              Locale.ROOT,
+              "is %.0f m long, more than the 100 m that a part may be; check its units",
+              side / 1000));
     }
   }
 
