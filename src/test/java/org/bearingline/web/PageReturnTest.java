@@ -43,6 +43,32 @@ class PageReturnTest {
     }
   }
 
+  /** A name counts when it is typed to its end; an answer may come before. */
+  @Test
+  void anAnswerThatComesWhileANameIsTypedTakesNoLetterAway() {
+    try (ShopServer server = ShopServer.start();
+        ShopBrowser browser = ShopBrowser.sized(1280, 800)) {
+      PageBench bench = PageBench.with(browser, server.address(), "arched-rail");
+      String drawn = bench.outline();
+      bench.run(
+          """
+          document.querySelectorAll('details').forEach((one) => { one.open = true; });
+          const ask = window.fetch;
+          const held = new Promise((goOn) => { window.goOn = goOn; });
+          window.fetch = (...how) => held.then(() => ask(...how));
+          """);
+      bench.type("#measure-length", "31in").type("#part-name", "top-rai");
+      bench.run("window.goOn()");
+      bench.until(() -> !drawn.equals(bench.outline()), "the longer rail");
+      bench.awaitDrawing();
+      assertEquals("top-rai", bench.value("#part-name"));
+      bench.keys("l", Keys.TAB).awaitText(".slip", "top rail");
+      bench.control("z").awaitText(".slip", "arched rail");
+      assertEquals("arched-rail", bench.value("#part-name"));
+      assertEquals(List.of(), server.defects());
+    }
+  }
+
   @Test
   void twoTabsDoNotDisturbEachOther() {
     try (ShopServer server = ShopServer.start();

@@ -48,18 +48,25 @@ export function putOptions(select, options) {
   select.replaceChildren(...options.map(({ value, text }) => h('option', { value }, text)));
 }
 
+/** What was last put into each field. @type {WeakMap<Element, string>} */
+const put = new WeakMap();
+
 /**
- * Puts a value into a field, unless the maker is typing there.
+ * Puts a value into a field. Where the maker is typing only a new value counts: a name counts when
+ * it is typed to its end, and an answer that comes before must not take the letters away.
  *
  * @param {any} input
  * @param {string} value
  */
 export function putValue(input, value) {
-  if (input.localName === 'select' && ![...input.options].some((option) => option.value === value)) {
+  const isSelect = input.localName === 'select';
+  if (isSelect && ![...input.options].some((option) => option.value === value)) {
     input.append(h('option', { value }, value));
   }
-  if (input.value !== value && (input.localName === 'select' || document.activeElement !== input
-      || input.value.trim() !== value)) {
+  const isOld = put.get(input) === value;
+  const isTyped = !isSelect && document.activeElement === input;
+  put.set(input, value);
+  if (input.value !== value && !(isTyped && (isOld || input.value.trim() === value))) {
     input.value = value;
   }
 }
