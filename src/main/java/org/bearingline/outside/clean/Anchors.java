@@ -17,9 +17,6 @@ final class Anchors {
   /** Radians that the joint of two of them may turn. */
   private static final double SMOOTH = 2e-6;
 
-  /** mm that a sample of a drawn line or arc may lie beside it: what an {@code Arc} allows. */
-  private static final double ON_DRAWN = 1e-6;
-
   private final Course course;
   private final double tolerance;
 
@@ -100,19 +97,13 @@ final class Anchors {
     return course.pieceAt(step) instanceof StrokePiece.Chords;
   }
 
-  private static boolean isOn(Primitive drawn, Point sample) {
-    return drawn.distanceTo(sample) <= ON_DRAWN;
-  }
-
   // Null where what is drawn over the steps is free to move.
   private Primitive piece(int from, int to) {
     Primitive drawn = course.drawn[from];
     if (drawn != null) {
       Point start = course.at(from);
       Point end = course.at(to);
-      // Samples that fall together become one, which then lies beside an arc as small as they are
-      // near.
-      return isOn(drawn, start) && isOn(drawn, end) ? SamePiece.between(drawn, start, end) : null;
+      return SamePiece.holds(drawn, start, end) ? SamePiece.between(drawn, start, end) : null;
     }
     boolean plain = course.pieceAt(from) instanceof StrokePiece.Plain;
     boolean meant = plain || course.isMeantLine(from, tolerance);

@@ -8,7 +8,18 @@ import org.bearingline.outline.Primitive;
 /** Other stretches of the line or circle that a piece lies on. */
 final class SamePiece {
 
+  /** mm that a point may lie beside a piece that it is on: what an {@code Arc} allows. */
+  private static final double ON = 1e-6;
+
   private SamePiece() {}
+
+  /**
+   * Whether both points lie on the piece. Samples nearer to each other than what counts as one
+   * point become one, which then lies beside an arc as small as they are near.
+   */
+  static boolean holds(Primitive piece, Point start, Point end) {
+    return piece.distanceTo(start) <= ON && piece.distanceTo(end) <= ON;
+  }
 
   /**
    * From one point to another in the piece's own sense.

@@ -26,7 +26,7 @@ final class Thinned {
           && drawn == (course.step[next] == Course.Step.ARC ? course.drawn[next] : null)) {
         next++;
       }
-      if (drawn != null) {
+      if (drawn != null && SamePiece.holds(drawn, course.at(at), course.at(next))) {
         pieces.add(SamePiece.between(drawn, course.at(at), course.at(next)));
       } else {
         lines(course, at, next, tolerance, pieces);
@@ -38,6 +38,13 @@ final class Thinned {
 
   private static void lines(
       Course course, int from, int to, double tolerance, List<Primitive> pieces) {
+    if (to - from > 1 && course.at(from).equals(course.at(to))) {
+      // Of a loop smaller than the tolerance thinning would leave nothing.
+      int far = farthest(course, from, to);
+      lines(course, from, far, tolerance, pieces);
+      lines(course, far, to, tolerance, pieces);
+      return;
+    }
     List<Point> points = new ArrayList<>(to - from + 1);
     for (int i = from; i <= to; i++) {
       points.add(course.at(i));
@@ -48,5 +55,15 @@ final class Thinned {
         pieces.add(new Line(kept.get(i), kept.get(i + 1)));
       }
     }
+  }
+
+  // The sample farthest from the first one of a loop.
+  private static int farthest(Course course, int from, int to) {
+    Point start = course.at(from);
+    int far = from + 1;
+    for (int i = from + 1; i < to; i++) {
+      far = course.at(i).distanceTo(start) > course.at(far).distanceTo(start) ? i : far;
+    }
+    return far;
   }
 }

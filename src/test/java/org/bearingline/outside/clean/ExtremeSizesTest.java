@@ -4,6 +4,8 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.io.IOException;
+import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
 import java.util.OptionalDouble;
 import org.bearingline.outside.ReadingSettings;
@@ -40,6 +42,25 @@ class ExtremeSizesTest {
       CleanedOutline cleaned = Cleaning.clean(svg("", drawing), wide);
       assertTrue(cleaned.report().largestMove() < 0.2, "" + cleaned.report().largestMove());
     }
+  }
+
+  /** Found by fuzzing: thinned, a loop of less than the tolerance was nothing at all. */
+  @Test
+  void loopsSmallerThanTheToleranceAreDrawn() throws IOException {
+    String drawing;
+    try (InputStream in = Sketch.class.getResourceAsStream("svg/every-command.svg")) {
+      drawing =
+          new String(in.readAllBytes(), StandardCharsets.UTF_8)
+              .replace("m60 0 l30", "m60 3.0 l30")
+              .replace("1 1 40 20a25", "1 1 40 1e7a25")
+              .replace("30,350", "3.5095168178021773E-7,350");
+    }
+    byte[] bytes = drawing.getBytes(StandardCharsets.UTF_8);
+    Sketch sketch = SvgReader.read("a.svg", bytes, ReadingSettings.USUAL);
+    CleaningSettings wide =
+        CleaningSettings.usual().withSize(OptionalDouble.of(500), OptionalDouble.empty());
+    CleanedOutline cleaned = Cleaning.clean(sketch, wide);
+    assertTrue(cleaned.report().largestMove() < 0.2, "" + cleaned.report().largestMove());
   }
 
   @Test
