@@ -49,9 +49,6 @@ final class WindowWalk {
   /** What the last one must end in: of a ring the state in which its first window started. */
   private TangentChain.State last;
 
-  /** Whether the line goes on smoothly past the window at hand. */
-  private boolean goesOn;
-
   /** Whether there was no corner yet on a ring. */
   private boolean ring;
 
@@ -79,7 +76,7 @@ final class WindowWalk {
       Window best = walk.best();
       if (best == null) {
         walk.corner();
-      } else if (walk.goesOn && best.stretches().size() > 1) {
+      } else if (best.to() < end && isFull(best)) {
         walk.half(best);
       } else {
         walk.whole(best);
@@ -121,26 +118,7 @@ final class WindowWalk {
         best = window;
       }
     }
-    boolean full = best != null && isFull(best);
-    boolean shorter = best == null;
-    best = shorter ? shorter() : best;
-    if (best == null) {
-      return null;
-    }
-    goesOn = best.to() < end && (full || shorter);
-    return ShortStretches.without(best, held(best.to()), fitting);
-  }
-
-  // Where no whole window holds, the first few of its stretches may.
-  private Window shorter() {
-    List<Stretch> row = row(SHARE);
-    for (int count = row.size() / 2; count > 1; count /= 2) {
-      Window window = fitting.window(row.subList(0, count));
-      if (window.solve(held(window.to()))) {
-        return window;
-      }
-    }
-    return null;
+    return best == null ? null : ShortStretches.without(best, held(best.to()), fitting);
   }
 
   // The stretches up to the next corner, at most a window of them.
@@ -173,7 +151,7 @@ final class WindowWalk {
 
   // The first half of a window stays, the other one is solved again with what follows.
   private void half(Window window) {
-    int kept = window.stretches().size() / 2;
+    int kept = WINDOW / 2;
     TangentChain chain = window.chain();
     pieces.addAll(chain.primitives(false).subList(0, kept));
     if (ring && at == from) {
