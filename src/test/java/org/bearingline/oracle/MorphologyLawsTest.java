@@ -35,8 +35,13 @@ class MorphologyLawsTest {
   private static final double HAIR = 1e-6;
 
   private static void assertSame(Region a, Region b) {
+    assertSame(a, b, 1);
+  }
+
+  /** Of several steps each may be off by as much as one. */
+  private static void assertSame(Region a, Region b, int steps) {
     Deviation apart = RegionMatch.between(a, b);
-    assertTrue(apart.worst() <= SAME, () -> "apart by " + apart);
+    assertTrue(apart.worst() <= steps * SAME, () -> "apart by " + apart);
   }
 
   private static void assertCovered(Region inner, Region outer) {
@@ -147,7 +152,7 @@ class MorphologyLawsTest {
     double second = given.radius() - first;
     Region between = dilate(given.region(), first);
     if (isApart(between)) {
-      assertSame(dilate(given.region(), given.radius()), dilate(between, second));
+      assertSame(dilate(given.region(), given.radius()), dilate(between, second), 2);
     }
   }
 
@@ -158,7 +163,7 @@ class MorphologyLawsTest {
     double second = given.radius() - first;
     Region between = erode(given.region(), first);
     if (isApart(between)) {
-      assertSame(erode(given.region(), given.radius()), erode(between, second));
+      assertSame(erode(given.region(), given.radius()), erode(between, second), 2);
     }
   }
 

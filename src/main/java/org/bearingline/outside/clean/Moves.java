@@ -20,10 +20,13 @@ final class Moves {
   /** How many steps round a sample are looked at. */
   private static final int ROUND = 64;
 
-  /** How many parts of an arc are looked at. */
+  /** How many parts of a piece are looked at that arcs or a few samples tell the course of. */
   private static final int ALONG = 32;
 
+  /** How many parts of a line along more samples. */
   private static final int LEAST_ALONG = 6;
+
+  private static final int FEW = 64;
 
   /** Enough to find a place on a step to a thousandth of it. */
   private static final int HALVINGS = 10;
@@ -203,8 +206,8 @@ final class Moves {
     Primitive piece = pieces.get(i);
     int from = first[i];
     int way = Math.floorMod(last[i] - first[i], Math.max(1, course.size - 1));
-    // An arc of a few samples can go astray by going round, which a few places tell.
-    int inside = piece instanceof Arc ? Math.min(ALONG, LEAST_ALONG + way) : LEAST_ALONG;
+    // Over a few samples, as of a drawn arc, a piece can stand out anywhere between them.
+    int inside = piece instanceof Arc || way <= FEW ? ALONG : LEAST_ALONG;
     for (int k = 1; k < inside; k++) {
       Point p = piece.pointAt((double) k / inside);
       note(around(from + (int) ((long) way * k / inside), p), i, p);

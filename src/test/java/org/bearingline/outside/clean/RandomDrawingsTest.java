@@ -193,4 +193,10 @@ class RandomDrawingsTest {
     double drawn = ring.getFactory().createPolygon(ring).getArea();
     assertEquals(drawn, area, 0.02 * ring.getLength(), "seed " + seed);
   }
+
+  /** A straight that runs on into a drawn arc lies farthest from it between two samples. */
+  @Test
+  void theFarthestPlaceAlongAnArc() {
+    theAreaIsThatOfTheFlattenedDrawing(161573);
+  }
 }
