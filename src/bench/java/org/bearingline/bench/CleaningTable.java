@@ -137,6 +137,7 @@ public final class CleaningTable {
         none.gap(),
         none.drillUpTo(),
         none.layer(),
+        none.outline(),
         none.symmetric(),
         none.unite(),
         none.sawnEdges());

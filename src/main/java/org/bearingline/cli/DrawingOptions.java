@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.OptionalInt;
 import org.bearingline.job.DrawnWishes;
 import picocli.CommandLine.Option;
 
@@ -57,6 +58,14 @@ final class DrawingOptions {
   String layer;
 
   @Option(
+      names = "--outline",
+      paramLabel = "N",
+      description =
+          "of a drawing with separate outlines: take this one alone, 1 being the largest;"
+              + " --width and --height are still those of the whole drawing")
+  String outline;
+
+  @Option(
       names = "--symmetric",
       paramLabel = "HOW",
       description =
@@ -86,6 +95,7 @@ final class DrawingOptions {
         OptionText.length("--gap", gap),
         OptionText.length("--drill-up-to", drillUpTo),
         Optional.ofNullable(layer),
+        outline == null ? OptionalInt.empty() : OptionalInt.of(DrawnWishes.outlineOf(outline)),
         Optional.ofNullable(symmetric),
         unite,
         DrawnWishes.sidesOf(String.join(",", sawnEdges)));

@@ -14,6 +14,7 @@ import org.bearingline.outside.clean.CenterLine;
 import org.bearingline.outside.clean.CleanedOutline;
 import org.bearingline.outside.clean.Cleaning;
 import org.bearingline.outside.clean.CleaningSettings;
+import org.bearingline.outside.clean.OneOutline;
 import org.bearingline.outside.dxf.DxfReader;
 import org.bearingline.outside.svg.SvgReader;
 import org.bearingline.problem.Place;
@@ -81,7 +82,10 @@ final class Drawings {
           String.format(
               Locale.ROOT, "%s: cleaning %,d points, which takes a while", sketch.file(), points));
     }
-    return Cleaning.clean(sized(sketch, wishes), settings);
+    Sketch sized = sized(sketch, wishes);
+    return wishes.outline().isPresent()
+        ? OneOutline.clean(sized, settings, wishes.outline().getAsInt())
+        : Cleaning.clean(sized, settings);
   }
 
   /** The name of the part in a drawing: the file's, in what names of files may be made of. */

@@ -3,6 +3,7 @@ package org.bearingline.job;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.OptionalInt;
 import org.bearingline.length.Units;
 import org.bearingline.problem.Problem;
 import org.bearingline.yaml.YamlNode;
@@ -19,6 +20,7 @@ final class DrawnFields {
           "gap",
           "drill-up-to",
           "layer",
+          "outline",
           "symmetric",
           "unite",
           "sawn-edges");
@@ -63,6 +65,7 @@ final class DrawnFields {
         WishFields.length(part, "gap", units),
         WishFields.length(part, "drill-up-to", units),
         part.optional("layer").map(YamlNode::text),
+        outline(part.optional("outline")),
         part.optional("symmetric").map(YamlNode::text),
         part.optional("unite").filter(DrawnFields::isYes).isPresent(),
         sides(part.optional("sawn-edges")));
@@ -74,6 +77,17 @@ final class DrawnFields {
     }
     try {
       return OptionalDouble.of(DrawnWishes.unitOf(written.get().text()));
+    } catch (Problem problem) {
+      throw written.get().problem(problem.getMessage());
+    }
+  }
+
+  private static OptionalInt outline(Optional<YamlNode> written) {
+    if (written.isEmpty()) {
+      return OptionalInt.empty();
+    }
+    try {
+      return OptionalInt.of(DrawnWishes.outlineOf(written.get().text()));
     } catch (Problem problem) {
       throw written.get().problem(problem.getMessage());
     }

@@ -30,9 +30,6 @@ final class DrawnPart {
 
   private static final double LARGEST = 10_000;
 
-  /** Places of separate outlines that a sentence names. */
-  private static final int MOST_PLACES = 4;
-
   private DrawnPart() {}
 
   static DrawnDesign of(String file, String name, CleanedOutline cleaned, DrawnWishes wishes) {
@@ -90,25 +87,7 @@ final class DrawnPart {
     if (outlines.size() == 1) {
       return outlines.get(0);
     }
-    List<String> places = new ArrayList<>();
-    for (Outline one : outlines.subList(0, Math.min(MOST_PLACES, outlines.size()))) {
-      Bounds box = one.bounds();
-      places.add(
-          String.format(
-              Locale.ROOT,
-              "%.1f × %.1f mm round %s",
-              box.width(),
-              box.height(),
-              cleaned.drawn().place(box.center())));
-    }
-    throw new Problem(
-        Place.file(file),
-        "the drawing holds "
-            + outlines.size()
-            + " separate outlines ("
-            + String.join("; ", places)
-            + (outlines.size() > MOST_PLACES ? "; …" : "")
-            + "), and one drawing is one part; keep one of them, or choose its layer with --layer");
+    throw SeparateOutlines.refusal(file, cleaned);
   }
 
   private static void requireBenchSize(String file, Bounds box) {

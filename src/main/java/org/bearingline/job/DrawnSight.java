@@ -68,12 +68,24 @@ final class DrawnSight {
       WrittenFile file, DrawnWishes wishes, List<DrawnLayer> layers, Units units) {
     DrawnSight sight = new DrawnSight(units, layers);
     try {
-      CleanedOutline cleaned = Drawings.cleaned(file, wishes, told -> {});
+      CleanedOutline cleaned = cleaned(file, wishes);
       List<String> words = cleaned.report().notes();
       return sight.cleaned(cleaned, Similarity.identity(), words);
     } catch (Problem refused) {
       // Told by whoever asked for the part; here the drawing is shown as its file has it.
       return sight.bare(file, wishes);
+    }
+  }
+
+  // Where the outline asked for cannot be taken, all of them are shown to choose from.
+  private static CleanedOutline cleaned(WrittenFile file, DrawnWishes wishes) {
+    try {
+      return Drawings.cleaned(file, wishes, told -> {});
+    } catch (Problem refused) {
+      if (wishes.outline().isEmpty()) {
+        throw refused;
+      }
+      return Drawings.cleaned(file, wishes.ofAllOutlines(), told -> {});
     }
   }
 
@@ -107,8 +119,9 @@ final class DrawnSight {
     List<Path> drawn =
         DrawnPaths.fine(cleaned.drawn()).stream().map(path -> path.transformed(placed)).toList();
     Bounds box = box(drawn);
-    boolean one = report.faults().isEmpty() && cleaned.outlines().size() == 1;
-    if (!report.faults().isEmpty()) {
+    boolean isSound = report.faults().isEmpty();
+    boolean one = isSound && cleaned.outlines().size() == 1;
+    if (!isSound) {
       faults(cleaned, placed, Math.max(FAULT_REACH, size(box) * FAULT_SHARE));
     } else if (!one) {
       outlines(cleaned, placed);
@@ -128,7 +141,7 @@ final class DrawnSight {
         box,
         drawn,
         clean.stream().map(path -> path.transformed(placed)).toList(),
-        Math.max(0, report.faults().size() - MOST_FAULTS),
+        Math.max(0, (isSound ? cleaned.outlines().size() : report.faults().size()) - MOST_FAULTS),
         words,
         cleaned.canUnite(),
         List.of());
@@ -149,7 +162,7 @@ final class DrawnSight {
       Bounds box = outline.bounds();
       place(
           "outline",
-          placed.apply(outline.outer().primitives().get(0).start()),
+          placed.apply(RoomyPlace.in(outline)),
           "an outline of "
               + Words.small(box.width(), units)
               + " × "

@@ -14,7 +14,7 @@ import org.bearingline.outside.DrawnLayer;
  * @param drawn the line as drawn, path data
  * @param clean the clean line, path data; empty where none was made
  * @param places faults first, in the order of the report
- * @param more how many faults have no place here because they would cover the drawing
+ * @param more how many faults or outlines have no place here because they would cover the drawing
  * @param words what was done, one sentence each
  * @param layers those with lines on them
  * @param unites whether its only faults are that filled shapes lie over each other, which the field

@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.OptionalInt;
 import org.bearingline.length.Length;
 import org.bearingline.problem.Place;
 import org.bearingline.problem.Problem;
@@ -21,6 +22,7 @@ import org.bearingline.problem.Problem;
  * @param gap over which loose ends are joined
  * @param drillUpTo largest diameter of a round opening that is drilled and not routed
  * @param layer the one layer to take
+ * @param outline which of several separate outlines is the part, from 1, the largest
  * @param symmetric {@code left-right} or {@code top-bottom}, as written
  * @param unite whether filled shapes that lie over each other become one
  * @param sawnEdges sides of the part that the saw makes, as written
@@ -33,6 +35,7 @@ public record DrawnWishes(
     OptionalDouble gap,
     OptionalDouble drillUpTo,
     Optional<String> layer,
+    OptionalInt outline,
     Optional<String> symmetric,
     boolean unite,
     List<String> sawnEdges) {
@@ -47,12 +50,14 @@ public record DrawnWishes(
           OptionalDouble.empty(),
           OptionalDouble.empty(),
           Optional.empty(),
+          OptionalInt.empty(),
           Optional.empty(),
           false,
           List.of());
 
   public DrawnWishes {
     Objects.requireNonNull(layer);
+    Objects.requireNonNull(outline);
     Objects.requireNonNull(symmetric);
     sawnEdges = List.copyOf(sawnEdges);
   }
@@ -84,6 +89,39 @@ public record DrawnWishes(
     return mm;
   }
 
+  /** The number of an outline as written, from 1. */
+  public static int outlineOf(String text) {
+    try {
+      int number = Integer.parseInt(text.strip());
+      if (number >= 1) {
+        return number;
+      }
+    } catch (NumberFormatException notWhole) {
+      // Refused below, like a number out of range.
+    }
+    throw new Problem(
+        Place.option("--outline"),
+        "“"
+            + text.strip()
+            + "” is no number of an outline; write 1 for the largest, 2 for the next");
+  }
+
+  /** The same, with no outline chosen. */
+  DrawnWishes ofAllOutlines() {
+    return new DrawnWishes(
+        width,
+        height,
+        unit,
+        tolerance,
+        gap,
+        drillUpTo,
+        layer,
+        OptionalInt.empty(),
+        symmetric,
+        unite,
+        sawnEdges);
+  }
+
   /** Sides as written, such as {@code bottom,left}. */
   public static List<String> sidesOf(String text) {
     if (text.isEmpty()) {
@@ -102,6 +140,7 @@ public record DrawnWishes(
         first(gap, general.gap),
         first(drillUpTo, general.drillUpTo),
         layer.or(() -> general.layer),
+        outline.isPresent() ? outline : general.outline,
         symmetric.or(() -> general.symmetric),
         unite || general.unite,
         sawnEdges.isEmpty() ? general.sawnEdges : sawnEdges);
@@ -118,8 +157,11 @@ public record DrawnWishes(
     if (unit.isPresent()) {
       return Optional.of("--drawn-in");
     }
-    return layer.isPresent()
-        ? Optional.of("--layer")
+    if (layer.isPresent()) {
+      return Optional.of("--layer");
+    }
+    return outline.isPresent()
+        ? Optional.of("--outline")
         : Optional.of("--unite").filter(option -> unite);
   }
 
@@ -133,6 +175,7 @@ public record DrawnWishes(
     said.put("gap", gap.isPresent());
     said.put("drill-up-to", drillUpTo.isPresent());
     said.put("layer", layer.isPresent());
+    said.put("outline", outline.isPresent());
     said.put("symmetric", symmetric.isPresent());
     said.put("unite", unite);
     said.put("sawn-edges", !sawnEdges.isEmpty());

@@ -63,6 +63,7 @@ record JobFile(
           "gap",
           "drill-up-to",
           "layer",
+          "outline",
           "symmetric",
           "unite",
           "sawn-edges",

@@ -30,7 +30,8 @@ public final class KeepJob {
 
   /**
    * Writes {@code NAME.yaml} with {@code NAME-preview.svg} and {@code NAME-preview.png}; of a
-   * drawing with faults the preview alone, and then a Problem that names the first of them.
+   * drawing with faults or several outlines the preview alone, and then a Problem that names the
+   * first of them.
    *
    * @param source the drawing as the user named it
    * @param picture what is said of a photo or scan
@@ -72,7 +73,7 @@ public final class KeepJob {
       var preview = KeptPreview.of(name, cleaned);
       folder.write(name + "-preview.svg", SvgWriter.write(preview, units));
       folder.write(name + "-preview.png", PngWriter.write(preview, units, PREVIEW_WIDTH));
-      if (cleaned.report().faults().isEmpty()) {
+      if (cleaned.report().faults().isEmpty() && !cleaned.isSeveral()) {
         DrawnDesign design = DrawnPart.of(file.name(), name, cleaned, wishes);
         String text = KeptShape.yaml(design.part(), remarks(design));
         folder.write(name + ".yaml", text.getBytes(StandardCharsets.UTF_8));
@@ -84,7 +85,7 @@ public final class KeepJob {
       folder.commit();
     }
     if (lines.isEmpty()) {
-      throw faulty(cleaned, into.resolve(name + "-preview.png"));
+      throw faulty(file.name(), cleaned, into.resolve(name + "-preview.png"));
     }
     lines.add("written to " + into + ": " + name + ".yaml, with a preview as SVG and PNG");
     return lines;
@@ -104,16 +105,15 @@ public final class KeepJob {
     }
   }
 
-  private static Problem faulty(CleanedOutline cleaned, Path preview) {
-    try {
-      cleaned.sound();
-      throw new IllegalStateException("a drawing without faults has lines to print");
-    } catch (Problem fault) {
-      return new Problem(
-          fault.place(),
-          fault.getMessage() + " (the numbers in " + preview + " show where)",
-          fault);
-    }
+  private static Problem faulty(String file, CleanedOutline cleaned, Path preview) {
+    Problem refusal = SeparateOutlines.refusal(file, cleaned);
+    return new Problem(
+        refusal.place(),
+        refusal.getMessage()
+            + " (the numbers in "
+            + preview
+            + (cleaned.isSeveral() ? " show which)" : " show where)"),
+        refusal);
   }
 
   static List<String> remarks(DrawnDesign design) {

@@ -16,11 +16,12 @@ import org.bearingline.shape.kept.KeptShape;
  * A drawing, photo or scan that was handed over, kept as the text of a shape file, as {@code keep}
  * does.
  *
- * @param name of the shape file; null where the drawing has faults
- * @param text of the shape file; null where the drawing has faults
+ * @param name of the shape file; null where no part can be made of the drawing
+ * @param text of the shape file; null where no part can be made of the drawing
  * @param words what was found and done
- * @param drawing the drawn line, the clean one on it, and numbered rings round faults
- * @param problem the first fault; null where there is none
+ * @param drawing the drawn line, the clean one on it, and numbered rings round faults, or numbers
+ *     of separate outlines
+ * @param problem the first fault, or that there are several outlines; null where there is none
  */
 public record KeptDrawing(
     String name, String text, List<String> words, ScreenDrawing drawing, ProblemView problem) {
@@ -64,8 +65,8 @@ public record KeptDrawing(
       String fileName, CleanedOutline cleaned, DrawnWishes wishes, List<String> told, Units units) {
     String name = Drawings.partName(fileName);
     ScreenDrawing seen = ScreenDrawing.of(KeptPreview.of(name, cleaned), units);
-    if (!cleaned.report().faults().isEmpty()) {
-      return new KeptDrawing(null, null, told, seen, fault(cleaned));
+    if (!cleaned.report().faults().isEmpty() || cleaned.isSeveral()) {
+      return new KeptDrawing(null, null, told, seen, refusal(fileName, cleaned));
     }
     DrawnDesign design = DrawnPart.of(fileName, name, cleaned, wishes);
     String text = KeptShape.yaml(design.part(), KeepJob.remarks(design));
@@ -76,12 +77,9 @@ public record KeptDrawing(
         name + ".yaml", text, words.stream().map(String::strip).toList(), seen, null);
   }
 
-  private static ProblemView fault(CleanedOutline cleaned) {
-    try {
-      cleaned.sound();
-      throw new IllegalStateException("an outline with faults is not sound");
-    } catch (Problem fault) {
-      return new ProblemView(fault.getMessage(), fault.spoken(), null, null, fault.place().words());
-    }
+  private static ProblemView refusal(String fileName, CleanedOutline cleaned) {
+    Problem refusal = SeparateOutlines.refusal(fileName, cleaned);
+    return new ProblemView(
+        refusal.getMessage(), refusal.spoken(), null, null, refusal.place().words());
   }
 }

@@ -24,7 +24,8 @@ import org.bearingline.outside.clean.Fault;
 /**
  * The picture of a drawing and what cleaning made of it: the drawn line broad and pale, the clean
  * one dark and fine on it, a tick where its pieces meet, a ring where gaps were closed and where
- * the line moved most, and numbered rings round faults.
+ * the line moved most, and numbered rings round faults; of several outlines the numbers by which
+ * one is chosen.
  */
 final class KeptPreview {
 
@@ -33,6 +34,12 @@ final class KeptPreview {
 
   /** Pieces beyond which ticks would run together. */
   private static final int MOST_TICKS = 300;
+
+  /** Faults or outlines that are told in words. */
+  private static final int MOST_SAID = 8;
+
+  /** Lettering of the number of an outline beside that of words. */
+  private static final double NUMBER = 2;
 
   /** Lines of words under the picture. */
   private static final double LINE_PITCH = 1.6;
@@ -120,6 +127,20 @@ final class KeptPreview {
     if (report.faults().isEmpty() && report.largestMove() > 1e-4) {
       marks.add(ring(report.largestMoveAt(), text / 2));
     }
+    if (cleaned.isSeveral()) {
+      numbers();
+    }
+  }
+
+  private void numbers() {
+    double numberHeight = NUMBER * text;
+    int number = 0;
+    for (Outline outline : cleaned.outlines().stream().limit(MOST_FAULTS).toList()) {
+      number++;
+      String shown = Integer.toString(number);
+      words.add(
+          new Item.Text(RoomyPlace.in(outline), shown, numberHeight, 0, Item.Text.Anchor.MIDDLE));
+    }
   }
 
   private static Item ring(Point at, double radius) {
@@ -153,15 +174,24 @@ final class KeptPreview {
               report.gaps().count() == 0
                   ? " (ring)"
                   : ", %d gaps closed (rings)".formatted(report.gaps().count())));
+      if (cleaned.isSeveral()) {
+        all.add("several outlines, one of which is the part: choose it by its number");
+        all.addAll(SeparateOutlines.numbered(cleaned, MOST_SAID));
+        more(all, cleaned.outlines().size());
+      }
       return all;
     }
     int shown = Math.min(MOST_FAULTS, report.faults().size());
-    for (int i = 0; i < Math.min(8, shown); i++) {
+    for (int i = 0; i < Math.min(MOST_SAID, shown); i++) {
       all.add((i + 1) + ": " + report.faults().get(i).sentence(cleaned.drawn()));
     }
-    if (report.faults().size() > 8) {
-      all.add("and " + (report.faults().size() - 8) + " more");
-    }
+    more(all, report.faults().size());
     return all;
+  }
+
+  private static void more(List<String> all, int count) {
+    if (count > MOST_SAID) {
+      all.add("and " + (count - MOST_SAID) + " more");
+    }
   }
 }

@@ -91,6 +91,7 @@ final class Pictures {
         wishes.gap(),
         wishes.drillUpTo(),
         wishes.layer(),
+        wishes.outline(),
         wishes.symmetric(),
         wishes.unite(),
         wishes.sawnEdges());

@@ -140,11 +140,11 @@ class PageDrawingTest {
                   + path("M120 10H230V40H120Z")
                   + "</g><g id='empty'/>");
       bench.drop("two.svg", two).awaitText("#drawing-head", "2 outlines side by side");
-      browser.await("document.querySelectorAll('.drawing-choice').length === 2");
+      browser.await("document.querySelectorAll('#drawing-choices .drawing-choice').length === 2");
       assertEquals(
           List.of("bracket 2 lines", "Cleat 1 line"),
           bench.run(
-              "return [...document.querySelectorAll('.drawing-choice')].map((one) =>"
+              "return [...document.querySelectorAll('#drawing-choices .drawing-choice')].map((one) =>"
                   + " one.textContent)"));
       browser.picture("drawing-layers");
       bench.click("[data-choice='Cleat']").awaitDrawing();
@@ -156,6 +156,55 @@ class PageDrawingTest {
           "const field = document.getElementById('drawn-layer'); field.value = 'bracket';"
               + " field.dispatchEvent(new Event('change'))");
       bench.until(() -> bench.text("#verdict-part").contains("80 mm × 50 mm"), "the bracket");
+      assertEquals(List.of(), server.defects());
+    }
+  }
+
+  /** All on one layer, the largest drawn neither first nor last. */
+  @Test
+  void ofSeveralOutlinesOnOneLayerTheMakerChoosesByNumber() {
+    String three =
+        svg(
+            path("M130 70H210V110H130Z")
+                + path("M10 70H50V130H10Z")
+                + path("M10 10H150V50H10Z")
+                + path("M170 20H200V40H170Z"));
+    try (ShopServer server = ShopServer.start();
+        ShopBrowser browser = ShopBrowser.sized(1280, 800)) {
+      PageBench bench = PageBench.open(browser, server.address());
+      bench.run("document.getElementById('units-mm').click()");
+      bench.drop("three.svg", three).awaitText("#drawing-head", "4 outlines side by side");
+      bench.awaitText("#drawing-head", "Which of them is it?");
+      browser.await("document.querySelectorAll('#drawing-places .drawing-choice').length === 4");
+      assertEquals(
+          List.of("1", "2", "3", "4"),
+          bench.run(
+              "return [...document.querySelectorAll('.flag')].map((one) => one.textContent)"));
+      // In the refusal, the list and on the board the same one has the same number.
+      assertTrue(bench.text("#verdict-words").contains("2: 80.0 × 40.0 mm round x 170, y 90"));
+      assertTrue(
+          bench.text("#drawing-places li:nth-child(2)").contains("round x 170, y 90 of the file"));
+      double off = ((Number) bench.run(OFF, "2", 170.0, 90.0)).doubleValue();
+      assertTrue(off < 1.5, "flag 2 is " + off + " px off");
+      browser.picture("drawing-numbers");
+      assertEquals(List.of(), browser.barriers());
+      bench.click("[data-choice='outline 2']").awaitDrawing();
+      bench.until(() -> bench.text("#verdict-part").contains("80 mm × 40 mm"), "the second");
+      assertEquals("2", bench.value("#drawn-outline"));
+      bench.awaitText("#drawing-words", "Left out of the drawing: 3 other outlines.");
+      browser.await("document.querySelectorAll('.drawing-choice').length === 0");
+      browser.picture("drawing-chosen");
+      // By the field another, then one that is not there: all are numbered again.
+      bench.run(
+          "const field = document.getElementById('drawn-outline'); field.value = '1';"
+              + " field.dispatchEvent(new Event('input'))");
+      bench.until(() -> bench.text("#verdict-part").contains("140 mm × 40 mm"), "the largest");
+      bench.run(
+          "const field = document.getElementById('drawn-outline'); field.value = '7';"
+              + " field.dispatchEvent(new Event('input'))");
+      bench.awaitText("#drawn-outline-refusal", "none of number 7; choose from 1, the largest, to");
+      browser.await("document.querySelectorAll('#drawing-places .drawing-choice').length === 4");
+      browser.picture("drawing-wrong-number");
       assertEquals(List.of(), server.defects());
     }
   }

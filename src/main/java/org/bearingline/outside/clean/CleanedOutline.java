@@ -14,8 +14,8 @@ import org.bearingline.problem.Problem;
  * A cleaned drawing.
  *
  * @param drawn the sketch in mm, as sized, before cleaning
- * @param outlines clean lines and arcs, nested, largest area first; to be used only where the
- *     report has no fault
+ * @param outlines clean lines and arcs, nested, from the largest area down, those of one area from
+ *     left to right; to be used only where the report has no fault
  * @param open clean stretches that close to no loop
  * @param report what was done and what is wrong
  */
@@ -33,7 +33,7 @@ public record CleanedOutline(
   CleanedOutline moved(Similarity map, Sketch original) {
     return new CleanedOutline(
         original,
-        outlines.stream().map(outline -> outline.transformed(map)).toList(),
+        LargestFirst.of(outlines.stream().map(outline -> outline.transformed(map)).toList()),
         open.stream().map(path -> path.transformed(map)).toList(),
         report.moved(map));
   }
@@ -55,6 +55,11 @@ public record CleanedOutline(
             + more
             + "; "
             + Waver.among(report.notes()).orElse(first.kind().mending()));
+  }
+
+  /** Whether nothing is wrong but that there are several outlines, none in the other's wood. */
+  public boolean isSeveral() {
+    return report.faults().isEmpty() && outlines.size() > 1;
   }
 
   /**

@@ -78,8 +78,14 @@ public final class Cleaning {
           chains.clear();
           chains.addAll(one.chains());
         });
-    if (!mirrored) {
-      return Result.of(sized, chained, chains, tolerance, OptionalDouble.empty(), united);
+    boolean isOneLoop = chains.stream().filter(chain -> chain.isLoop(tolerance)).count() == 1;
+    if (!mirrored || !isOneLoop) {
+      CleanedOutline plain =
+          Result.of(sized, chained, chains, tolerance, OptionalDouble.empty(), united);
+      // Outlines side by side are no part, and nobody asks for the middle of them all.
+      if (!mirrored || plain.isSeveral()) {
+        return plain;
+      }
     }
     Mirroring.Mirrored alike = Mirroring.of(sized, chains, tolerance, sharp);
     OptionalDouble move = OptionalDouble.of(alike.largestMove());

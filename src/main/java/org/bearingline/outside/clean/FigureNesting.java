@@ -49,7 +49,7 @@ final class FigureNesting {
   /**
    * What the loops enclose.
    *
-   * @param outlines largest area first
+   * @param outlines in the order of their numbers, the largest first
    * @param doubledLoops loops dropped because another lies on them
    */
   record Nested(List<Outline> outlines, int doubledLoops, List<Fault> faults, List<String> notes) {}
@@ -95,8 +95,7 @@ final class FigureNesting {
   }
 
   private Nested nested(List<Loop> kept) {
-    List<Outline> outlines = new ArrayList<>(Nesting.region(kept).pieces());
-    outlines.sort(Comparator.comparingDouble(Outline::area).reversed());
+    List<Outline> outlines = LargestFirst.of(Nesting.region(kept).pieces());
     return new Nested(outlines, doubled, faults, notes);
   }
 

@@ -36,7 +36,8 @@ export class AsDrawn {
     setText(byId('drawing-head'), headOf(sight));
     this.list.replaceChildren(...sight.places.map((spot) => h('li', {},
       h('button', { type: 'button', class: 'leftover-row', 'data-place': spot.number, 'aria-pressed': 'false', onclick: () => this.tell.pick(spot) },
-        h('span', { class: 'balloon' }, signOf(spot, sight)), h('span', { class: 'leftover-words' }, spot.words)))),
+        h('span', { class: 'balloon' }, signOf(spot, sight)), h('span', { class: 'leftover-words' }, spot.words)),
+      spot.kind === 'outline' && choice(`outline ${spot.number}`, 'is the part', () => this.tell.set({ outline: String(spot.number) })))),
       ...(sight.more ? [h('li', {}, `and ${sight.more} more`)] : []));
     this.choices.replaceChildren(...this.offered(sight));
     this.words.replaceChildren(...sight.words.map((words) => h('li', {}, words)));
@@ -77,15 +78,15 @@ function choice(name, about, take) {
 
 /** @param {Sight} sight */
 function headOf(sight) {
-  const faults = sight.places.filter((spot) => spot.kind === 'fault').length + sight.more;
-  const outlines = sight.places.filter((spot) => spot.kind === 'outline').length;
+  const count = (/** @type {string} */ kind) => sight.places.filter((spot) => spot.kind === kind).length;
+  const outlines = count('outline') && count('outline') + sight.more;
+  const faults = outlines ? 0 : count('fault') + sight.more;
   if (faults) {
     const mend = `end the drawing ${faults === 1 ? 'where the board shows 1' : `at the ${faults} numbers on the board`}, save it under its name, and drop it here again. What is set for this part stays.`;
     return sight.unites ? `Shapes lie over each other here. Unite them, or m${mend}` : `M${mend}`;
   }
   if (outlines) {
-    const layers = sight.layers.length > 1 ? 'Which layer is the part?' : 'Keep one of them in the drawing, or put each on a layer of its own; then drop it here again.';
-    return `The drawing holds ${outlines} outlines side by side, and a part is one of them. ${layers}`;
+    return `The drawing holds ${outlines} outlines side by side, and a part is one of them. Which ${sight.layers.length > 1 ? 'layer, or which outline,' : 'of them'} is it?`;
   }
   if (sight.units.length) {
     return 'The drawing does not say how long its units are. What is one unit of it? Or give its width below.';

@@ -14,6 +14,8 @@ const TEXTS = {
   gap: ['Gaps joined', 'Loose ends that lie as near as this are joined.', '0.1 mm'],
 };
 
+const OUTLINE = { id: 'drawn-outline', label: 'Outline', about: 'Which of separate outlines is the part; 1 is the largest.', usual: 'the only one', field: 'part:outline' };
+
 const ALL = [{ value: '', text: 'all that shows' }];
 
 export class Drawn {
@@ -29,6 +31,7 @@ export class Drawn {
       ['', 'mm', 'cm', 'in', 'ft', 'm', 'px', 'pt'].map((value) => ({ value, text: { '': 'as the file says', px: 'px, 96 to the inch', pt: 'pt, 72 to the inch' }[value] ?? value })), (value) => set({ 'drawn-in': value }));
     this.layer = choiceField({ id: 'drawn-layer', label: 'Layer', about: 'The one layer of the drawing to take; of an SVG a group by its label or id.', field: 'part:layer' },
       ALL, (value) => set({ layer: value }));
+    this.outline = textField(OUTLINE, (text) => set({ outline: text }));
     this.symmetric = choiceField({ id: 'drawn-symmetric', label: 'Made symmetric', about: 'Both halves become one another’s image.', field: 'part:symmetric' },
       [{ value: '', text: 'no' }, { value: 'left-right', text: 'left and right' }, { value: 'top-bottom', text: 'top and bottom' }], (value) => set({ symmetric: value }));
     this.unite = choiceField({ id: 'drawn-unite', label: 'Shapes over each other', about: 'Filled shapes that lie over or against each other become one.', field: 'part:unite' },
@@ -36,7 +39,7 @@ export class Drawn {
     this.sides = SIDES.map((side) => h('input', { type: 'checkbox', value: side,
       onchange: () => set({ 'sawn-edges': this.sides.filter((box) => box.checked).map((box) => box.value) }) }));
     const [width, height, ...rest] = this.texts;
-    this.box.replaceChildren(width.element, height.element, this.sawn(), this.symmetric.element, this.unite.element, this.unit.element, this.layer.element,
+    this.box.replaceChildren(width.element, height.element, this.sawn(), this.symmetric.element, this.unite.element, this.unit.element, this.layer.element, this.outline.element,
       ...rest.map((text) => text.element));
   }
 
@@ -63,7 +66,7 @@ export class Drawn {
   /** @param {Record<string, any>} item the part on the board */
   show(item) {
     this.box.hidden = !item.drawing;
-    for (const { name, input } of [...this.texts, { name: 'drawn-in', ...this.unit }, { name: 'layer', ...this.layer }, { name: 'symmetric', ...this.symmetric }, { name: 'unite', ...this.unite }]) {
+    for (const { name, input } of [...this.texts, { name: 'drawn-in', ...this.unit }, { name: 'layer', ...this.layer }, { name: 'outline', ...this.outline }, { name: 'symmetric', ...this.symmetric }, { name: 'unite', ...this.unite }]) {
       putValue(input, String(item[name] ?? ''));
     }
     const sawn = item['sawn-edges'] ?? [];

@@ -48,7 +48,7 @@
  * @property {string} drawn path data
  * @property {string} clean path data
  * @property {Spot[]} places
- * @property {number} more faults that have no place here
+ * @property {number} more faults or outlines that have no place here
  * @property {string[]} words
  * @property {{name: string, shapes: number}[]} layers
  * @property {boolean} unites whether all that is wrong is that filled shapes lie over each other

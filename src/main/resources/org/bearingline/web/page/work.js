@@ -4,7 +4,7 @@
 /** @typedef {import('./types.js').Part} Part */
 
 /** Fields of a part drawn elsewhere, besides its drawing. */
-const DRAWN = ['drawn-in', 'width', 'height', 'layer', 'sawn-edges', 'symmetric', 'unite', 'drill-up-to', 'tolerance', 'gap'];
+const DRAWN = ['drawn-in', 'width', 'height', 'layer', 'outline', 'sawn-edges', 'symmetric', 'unite', 'drill-up-to', 'tolerance', 'gap'];
 
 /** @param {string} units `in` or `mm` @returns {Work} */
 export function emptyWork(units) {
