@@ -188,6 +188,21 @@ class OutlineChoiceTest {
     assertAlike(report(alone("svg", 2), "--width=100mm"), chosen);
   }
 
+  /** A part laid into the opening of a frame, and a line that the fill of a plate covers. */
+  @ParameterizedTest
+  @CsvSource({"0, 1", "1, 3", "2, 2"})
+  void partsInsideEachOtherAreToldApart(int part, int number) throws IOException {
+    List<String> parts =
+        List.of(
+            path("M10 10H160V190H10Z M30 30V170H140V30Z"),
+            path("M60 60H110V140H60Z M80 80H90V100H80Z"),
+            "<path fill='black' d='M200 20H290V120H200Z M201 40H240V80H201Z'/>");
+    Path sheet = svg("sheet.svg", parts.get(1) + parts.get(2) + parts.get(0));
+    JsonNode chosen = report(sheet, "--outline=" + number);
+    assertAlike(report(svg("alone.svg", parts.get(part))), chosen);
+    assertEquals(part == 2 ? 1 : 0, chosen.at("/drawing/notes").size());
+  }
+
   @Test
   void shapesAreUnitedAndThenChosen() throws IOException {
     String united =

@@ -1,12 +1,16 @@
 package org.bearingline.outside.clean;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.OptionalDouble;
 import java.util.stream.IntStream;
-import org.bearingline.outline.Bounds;
+import org.bearingline.outline.Loop;
 import org.bearingline.outline.Outline;
 import org.bearingline.outline.Point;
+import org.bearingline.outline.Primitive;
+import org.bearingline.outline.topology.PieceIndex;
+import org.bearingline.outline.topology.Pieces;
 import org.bearingline.outside.Figure;
 import org.bearingline.outside.Sketch;
 import org.bearingline.outside.Stroke;
@@ -24,15 +28,26 @@ public final class OneOutline {
 
   private static final String OPTION = "--outline";
 
-  /** Tolerances by which a drawn point may lie outside the box of its clean outline. */
+  /** Tolerances by which a drawn point may lie off the clean line. */
   private static final double STRAYS = 5;
 
   private final List<Outline> outlines;
-  private final List<Bounds> boxes;
+  private final double reach;
+  private final Pieces pieces;
+  private final PieceIndex index;
 
   private OneOutline(List<Outline> outlines, double reach) {
     this.outlines = outlines;
-    boxes = outlines.stream().map(outline -> outline.bounds().grown(reach)).toList();
+    this.reach = reach;
+    pieces = new Pieces(outlines.stream().mapToInt(Outline::size).sum());
+    for (int i = 0; i < outlines.size(); i++) {
+      for (Loop loop : outlines.get(i).loops()) {
+        for (Primitive piece : loop.primitives()) {
+          pieces.add(piece, 0, 0, i);
+        }
+      }
+    }
+    index = new PieceIndex(pieces);
   }
 
   /**
@@ -120,11 +135,8 @@ public final class OneOutline {
   // Which outline a stroke lies on, or in whose wood: from there every other is further away.
   private int of(Stroke stroke) {
     List<Point> points = points(stroke);
-    int[] near =
-        IntStream.range(0, boxes.size())
-            .filter(i -> points.stream().allMatch(boxes.get(i)::contains))
-            .toArray();
-    int[] candidates = near.length > 0 ? near : IntStream.range(0, boxes.size()).toArray();
+    int[] near = near(points.get(1));
+    int[] candidates = near.length > 0 ? near : IntStream.range(0, outlines.size()).toArray();
     int best = candidates[0];
     double least = Double.POSITIVE_INFINITY;
     for (int i : candidates.length == 1 ? new int[0] : candidates) {
@@ -136,6 +148,17 @@ public final class OneOutline {
       }
     }
     return best;
+  }
+
+  // Outlines whose edge a point of the drawing may be meant to lie on.
+  private int[] near(Point p) {
+    int count = index.query(p.x() - reach, p.y() - reach, p.x() + reach, p.y() + reach);
+    return Arrays.stream(index.hits(), 0, count)
+        .filter(k -> pieces.distance(k, p.x(), p.y()) <= reach)
+        .map(k -> pieces.source[k])
+        .distinct()
+        .sorted()
+        .toArray();
   }
 
   private static List<Point> points(Stroke stroke) {
