@@ -55,7 +55,12 @@ public final class KeepJob {
               + "” is no drawing or picture; name a file that ends in .svg, .dxf, .png, .jpg or"
               + " .tif");
     }
-    refuseForeign(isPicture, wishes, picture);
+    KeptWishes said = new KeptWishes(wishes, picture);
+    if (isPicture) {
+      said.refuseDrawn();
+    } else {
+      said.refusePicture();
+    }
     WrittenFile file = WrittenFile.onDisk(source);
     String name = Drawings.partName(file.name());
     List<String> told = new ArrayList<>();
@@ -89,20 +94,6 @@ public final class KeepJob {
     }
     lines.add("written to " + into + ": " + name + ".yaml, with a preview as SVG and PNG");
     return lines;
-  }
-
-  private static void refuseForeign(boolean isPicture, DrawnWishes drawing, PictureWishes picture) {
-    Optional<String> ofPicture = picture.saidFirst();
-    if (!isPicture && ofPicture.isPresent()) {
-      throw new Problem(
-          Place.option(ofPicture.get()),
-          "this is for a photo or scan, and the source is a drawing");
-    }
-    Optional<String> ofDrawing = drawing.ofDrawingOnly();
-    if (isPicture && ofDrawing.isPresent()) {
-      throw new Problem(
-          Place.option(ofDrawing.get()), "this is for a drawing, and the source is a picture");
-    }
   }
 
   private static Problem faulty(String file, CleanedOutline cleaned, Path preview) {

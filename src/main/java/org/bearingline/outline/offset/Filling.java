@@ -133,22 +133,9 @@ public final class Filling {
   // Whether there is wood beside the middle, on the left (1) or the right (-1).
   private boolean wood(Pieces parts, int i, Inside inside, int side) {
     parts.middle(i, middle);
-    direction(parts, i);
+    parts.direction(i, middle[0], middle[1], tangent);
     double beside = side * BESIDE * frame.tolerance();
     return isWood(inside.winding(middle[0] - tangent[1] * beside, middle[1] + tangent[0] * beside));
-  }
-
-  // The unit direction of travel at the middle.
-  private void direction(Pieces parts, int i) {
-    if (parts.turn[i] == 0) {
-      parts.tangent(i, false, tangent);
-      return;
-    }
-    double vx = middle[0] - parts.cx[i];
-    double vy = middle[1] - parts.cy[i];
-    double norm = Math.hypot(vx, vy);
-    tangent[0] = -vy / norm * parts.turn[i];
-    tangent[1] = vx / norm * parts.turn[i];
   }
 
   private boolean isWood(int winding) {

@@ -55,24 +55,12 @@ final class ResultCheck {
     double x = point[0];
     double y = point[1];
     double step = 4 * frame.tolerance();
-    direction(p, k, x, y);
+    p.direction(k, x, y, tangent);
     return outline.isClear(
         x + tangent[1] * step,
         y - tangent[0] * step,
         distance + step - frame.tolerance(),
         p.source[k]);
-  }
-
-  private void direction(Pieces p, int k, double x, double y) {
-    if (p.turn[k] == 0) {
-      p.tangent(k, false, tangent);
-    } else {
-      double vx = x - p.cx[k];
-      double vy = y - p.cy[k];
-      double share = p.turn[k] / Math.sqrt(vx * vx + vy * vy);
-      tangent[0] = -vy * share;
-      tangent[1] = vx * share;
-    }
   }
 
   private void atDistance(double x, double y, double distance, int hint) throws Unproven {
@@ -87,7 +75,7 @@ final class ResultCheck {
   private void onTheRight(int k, double x, double y, double distance) throws Unproven {
     int near = outline.nearest();
     double step = Math.min(4 * frame.promise(), distance / 2);
-    direction(out.pieces, k, x, y);
+    out.pieces.direction(k, x, y, tangent);
     double leftX = x - tangent[1] * step;
     double leftY = y + tangent[0] * step;
     double nearer = distance - step / 2;
@@ -102,7 +90,7 @@ final class ResultCheck {
     p.middle(k, point);
     double x = point[0];
     double y = point[1];
-    direction(p, k, x, y);
+    p.direction(k, x, y, tangent);
     // A little farther out, so that a stretch that meets its opposite is no longer free.
     double beyond = 2 * frame.promise();
     double step = distance + beyond;

@@ -241,6 +241,19 @@ public final class Pieces extends PieceArrays {
     out[1] = y - off * (y - cy[k]);
   }
 
+  /** Writes the unit tangent in the direction of travel at a place (x, y) on a piece. */
+  public void direction(int k, double x, double y, double[] out) {
+    if (turn[k] == 0) {
+      tangent(k, false, out);
+      return;
+    }
+    double vx = x - cx[k];
+    double vy = y - cy[k];
+    double share = turn[k] / Math.sqrt(vx * vx + vy * vy);
+    out[0] = -vy * share;
+    out[1] = vx * share;
+  }
+
   /** Writes the unit tangent in the direction of travel at the start or the end of a piece. */
   public void tangent(int k, boolean atEnd, double[] out) {
     double dx;

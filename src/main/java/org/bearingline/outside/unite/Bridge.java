@@ -164,9 +164,13 @@ final class Bridge {
 
   private static Point crossing(Line one, Line other) {
     Point course = one.tangentAt(0);
-    Point along = other.tangentAt(0);
-    return one.start()
-        .plus(course.times(other.start().minus(one.start()).cross(along) / course.cross(along)));
+    return one.start().plus(course.times(way(one.start(), course, other)));
+  }
+
+  // How far it is from a place on a course to the straight that a line lies on.
+  private static double way(Point from, Point course, Line to) {
+    Point along = to.tangentAt(0);
+    return to.start().minus(from).cross(along) / course.cross(along);
   }
 
   private Point runOn(Primitive neighbour, Point corner, Line target, Point foot) {
@@ -175,7 +179,7 @@ final class Bridge {
       return foot;
     }
     Point course = line.tangentAt(0);
-    double way = target.start().minus(corner).cross(along) / course.cross(along);
+    double way = way(corner, course, target);
     Point met = corner.plus(course.times(way));
     boolean isOn = target.distanceTo(met) <= MET * (1 + target.length());
     return isOn && Math.abs(way) <= RUN_ON * near ? met : foot;
